@@ -1,0 +1,24 @@
+namespace FixPlanner.Core.Knowledge;
+
+/// <summary>A place on the car that the owner walks to.</summary>
+/// <param name="Id">Id in kebab-case.</param>
+/// <param name="Title">Name of the place.</param>
+/// <param name="Order">Place in the walk, from 1.</param>
+/// <param name="GoodFlow">What the air does here on a healthy car.</param>
+/// <param name="TuftsWhenBad">What tufts do here when it is bad.</param>
+/// <param name="PaintWhenBad">What flow paint shows here when it is bad.</param>
+/// <param name="LookAt">What to look at.</param>
+/// <param name="TuftPlacing">How many tufts, where.</param>
+/// <param name="Traps">What misleads here.</param>
+/// <param name="PressureHint">Usual pressures, for plausibility; may be absent.</param>
+public sealed record Zone(
+    string Id,
+    string Title,
+    int Order,
+    string GoodFlow,
+    string TuftsWhenBad,
+    string PaintWhenBad,
+    IReadOnlyList<string> LookAt,
+    string TuftPlacing,
+    IReadOnlyList<string> Traps,
+    string? PressureHint = null);
