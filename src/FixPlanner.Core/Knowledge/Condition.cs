@@ -44,7 +44,7 @@ public enum Comparison
 /// <param name="Fact">Fact id, or null when an observation is compared.</param>
 /// <param name="Observation">Observation id, or null when a fact is compared.</param>
 /// <param name="Comparison">How.</param>
-/// <param name="Values">Values compared with, as words; numbers in the fact's unit; "true" and "false" for yes and no.</param>
+/// <param name="Values">Values compared with, as words; numbers in the fact's unit; "yes" and "no" for yes and no.</param>
 /// <param name="OtherFact">Another fact to compare with instead of values; unknown there means not met.</param>
 /// <param name="UnknownCounts">An unknown value counts as met.</param>
 public sealed record ConditionTest(

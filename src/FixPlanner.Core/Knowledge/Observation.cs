@@ -95,9 +95,6 @@ public sealed record Observation(string Id, string Zone, string Question, string
     /// <summary>Answers that lower all tuft and paint evidence of their round by one step.</summary>
     public IReadOnlyList<string> SpoilsRoundAnswers { get; init; } = [];
 
-    /// <summary>Fixes that do not touch what is seen here: findings from before them still count.</summary>
-    public IReadOnlyList<string> UntouchedByFixes { get; init; } = [];
-
     /// <summary>Draft ids that mean the same.</summary>
     public IReadOnlyList<string> Aliases { get; init; } = [];
 }
