@@ -1,0 +1,200 @@
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Physics.Uncertainty;
+
+namespace FixPlanner.Core.Diagnosis;
+
+/// <summary>
+/// What is believed of every cause after the answers given: exact posteriors, the reasons behind them, what a further answer
+/// would change, and worlds drawn from the joint distribution.
+/// </summary>
+public sealed class Beliefs
+{
+    private readonly BeliefNetwork network;
+    private readonly double[] priors;
+    private readonly Given[] given;
+    private readonly Elimination result;
+    private double[][]? withoutEach;
+
+    private Beliefs(BeliefNetwork network, double[] priors, Given[] given)
+    {
+        (this.network, this.priors, this.given) = (network, priors, given);
+        result = Run(given);
+    }
+
+    /// <summary>Chance of each cause, in the pack's order, 0 to 1.</summary>
+    public IReadOnlyList<double> Probabilities => result.Marginals;
+
+    /// <summary>Chance of each cause before anything was answered, in the pack's order.</summary>
+    public IReadOnlyList<double> PriorProbabilities => priors;
+
+    /// <summary>Natural logarithm of the chance of all answers given.</summary>
+    public double LogEvidence => result.LogEvidence;
+
+    /// <summary>Chance of a cause.</summary>
+    /// <param name="mechanism">The cause.</param>
+    /// <returns>0 to 1; 0 for an unknown id.</returns>
+    public double Probability(string mechanism) => network.Cause(mechanism) is var c and >= 0 ? result.Marginals[c] : 0;
+
+    /// <summary>The reasons for a cause, strongest first.</summary>
+    /// <param name="mechanism">The cause.</param>
+    /// <returns>Every answer that moves it by more than a ten-thousandth of log-odds.</returns>
+    public IReadOnlyList<Reason> Reasons(string mechanism)
+    {
+        int cause = network.Cause(mechanism);
+        if (cause < 0 || priors[cause] is 0 or 1)
+        {
+            return [];
+        }
+
+        withoutEach ??= [.. given.Select((_, i) => Run([.. given.Where((_, k) => k != i)]).Marginals)];
+        return [.. given
+            .Select((g, i) => new Reason(g.Question.Observation.Id, g.Question.Observation.Answers[g.Answer].Id, LogOdds(result.Marginals[cause]) - LogOdds(withoutEach[i][cause])))
+            .Where(r => Math.Abs(r.LogOdds) > 1e-4)
+            .OrderByDescending(r => Math.Abs(r.LogOdds)).ThenBy(r => r.Observation, StringComparer.Ordinal)];
+    }
+
+    /// <summary>Chance of each answer of a question that is still open, as believed now.</summary>
+    /// <param name="observation">The question.</param>
+    /// <returns>One chance for each answer, summing to 1; empty for an unknown question.</returns>
+    public IReadOnlyList<double> Predict(string observation) => Ahead(observation) is { } ahead ? [.. ahead.Select(a => a.Chance)] : [];
+
+    /// <summary>What would be believed after each answer of a question that is still open.</summary>
+    /// <param name="observation">The question.</param>
+    /// <returns>For each answer its chance, and the chance of every cause after it; null for an unknown or answered question.</returns>
+    public IReadOnlyList<(double Chance, double[] Probabilities)>? Ahead(string observation)
+    {
+        if (network.Question(observation) is not { } question || given.Any(g => g.Question == question))
+        {
+            return null;
+        }
+
+        double[][] tables = question.Tables(0, PowersWhenAsked(question));
+        List<Factor> factors = Factors(given);
+        (double Chance, double[] Probabilities)[] ahead = new (double, double[])[tables.Length];
+        double total = 0;
+        for (int a = 0; a < tables.Length; a++)
+        {
+            Elimination with = Elimination.Run(priors, [.. factors, new(question.Causes, tables[a])], network.Order);
+            ahead[a] = (Math.Exp(with.LogEvidence - result.LogEvidence), with.Marginals);
+            total += ahead[a].Chance;
+        }
+
+        // The chances sum to 1 but for rounding.
+        return [.. ahead.Select(x => (x.Chance / total, x.Probabilities))];
+    }
+
+    /// <summary>Draws worlds from the joint distribution of the causes.</summary>
+    /// <param name="count">Number of worlds.</param>
+    /// <param name="seed">Seed: the same seed gives the same worlds.</param>
+    /// <returns>For each world whether each cause, in the pack's order, is there.</returns>
+    public bool[][] DrawWorlds(int count, ulong seed)
+    {
+        RandomStream stream = new(seed);
+        bool[][] worlds = new bool[count][];
+        for (int i = 0; i < count; i++)
+        {
+            worlds[i] = new bool[priors.Length];
+            result.Draw(stream, worlds[i]);
+        }
+
+        return worlds;
+    }
+
+    internal static Beliefs Of(BeliefNetwork network, Situation situation)
+    {
+        double[] priors = [.. network.Pack.Mechanisms.Select(m => Priors.Of(m, situation))];
+        List<Given> given = [];
+        foreach (Observation observation in network.Pack.Observations)
+        {
+            if (situation.Findings.GetValueOrDefault(observation.Id) is { } finding
+                && network.Question(observation.Id) is { Causes.Length: > 0 } question
+                && question.AnswerNumber(finding.Finding.Answer!) is var answer and >= 0)
+            {
+                given.Add(new(question, answer, finding.Finding.Weight, finding.Round, finding.Weakened ? 1 : 0));
+            }
+        }
+
+        return new(network, priors, [.. given]);
+    }
+
+    private static double LogOdds(double p) => Math.Log(p) - Math.Log(1 - p);
+
+    private Elimination Run(Given[] answers) => Elimination.Run(priors, Factors(answers), network.Order);
+
+    private List<Factor> Factors(Given[] answers) => [.. answers.Select(g => new Factor(g.Question.Causes, Row(g, Powers(g, answers))))];
+
+    // Likelihood of what was answered: a hesitant answer is a weighted sum of rows.
+    private static double[] Row(Given g, double[]? powers)
+    {
+        double[][] tables = g.Question.Tables(g.Lowered, powers);
+        if (g.Weight >= 1)
+        {
+            return tables[g.Answer];
+        }
+
+        int[] others = [.. Enumerable.Range(0, tables.Length).Where(a => a != g.Answer && (!g.Question.Observation.Ordered || Math.Abs(a - g.Answer) == 1))];
+        double[] row = [.. tables[g.Answer].Select(x => x * g.Weight)];
+        foreach (int other in others)
+        {
+            for (int s = 0; s < row.Length; s++)
+            {
+                row[s] += tables[other][s] * (1 - g.Weight) / others.Length;
+            }
+        }
+
+        return row;
+    }
+
+    // Findings of one evidence group in one round: for each cause the loudest keeps its table, the others are raised to a power.
+    private double[]? Powers(Given g, Given[] answers)
+    {
+        if (g.Question.Observation.EvidenceGroup.Length == 0)
+        {
+            return null;
+        }
+
+        double[]? powers = null;
+        for (int c = 0; c < g.Question.Causes.Length; c++)
+        {
+            (double Loudness, string Id) mine = (g.Question.Loudness(c, g.Answer, g.Lowered), g.Question.Observation.Id);
+            foreach (Given other in answers)
+            {
+                if (other.Question != g.Question && other.Round == g.Round
+                    && other.Question.Observation.EvidenceGroup == g.Question.Observation.EvidenceGroup
+                    && Loudness(other, g.Question.Causes[c]) is var theirs && theirs > 0
+                    && (theirs > mine.Loudness || (theirs == mine.Loudness && string.CompareOrdinal(other.Question.Observation.Id, mine.Id) < 0)))
+                {
+                    powers ??= [.. Enumerable.Repeat(1.0, g.Question.Causes.Length)];
+                    powers[c] = network.Pack.Scales.SameGroupPower;
+                    break;
+                }
+            }
+        }
+
+        return powers;
+    }
+
+    // Asked about: a cause of which its group has already spoken in the newest round is asked about in the weakened table.
+    private double[]? PowersWhenAsked(QuestionTables question)
+    {
+        int newest = given.Length == 0 ? -1 : given.Max(g => g.Round);
+        double[]? powers = null;
+        for (int c = 0; c < question.Causes.Length; c++)
+        {
+            bool spoken = question.Observation.EvidenceGroup.Length > 0 && given.Any(g => g.Round == newest
+                && g.Question.Observation.EvidenceGroup == question.Observation.EvidenceGroup && Loudness(g, question.Causes[c]) > 0);
+            if (spoken)
+            {
+                powers ??= [.. Enumerable.Repeat(1.0, question.Causes.Length)];
+                powers[c] = network.Pack.Scales.SameGroupPower;
+            }
+        }
+
+        return powers;
+    }
+
+    private static double Loudness(Given g, int cause) => Array.IndexOf(g.Question.Causes, cause) is var c and >= 0 ? g.Question.Loudness(c, g.Answer, g.Lowered) : 0;
+
+    private sealed record Given(QuestionTables Question, int Answer, double Weight, int Round, int Lowered);
+}
