@@ -1,3 +1,5 @@
+using FixPlanner.Core.Physics.Air;
+
 namespace FixPlanner.Core.Physics.Catalogue;
 
 /// <summary>Every physics model, one list for each folder of models, in the order in which they are shown.</summary>
@@ -6,6 +8,7 @@ public static class ModelCatalogue
     /// <summary>All models.</summary>
     public static IReadOnlyList<PhysicsModel> All { get; } =
     [
+        .. AirModels.All,
     ];
 
     /// <summary>A model by its name.</summary>

@@ -1,0 +1,66 @@
+namespace FixPlanner.PublishedChecks;
+
+/// <summary>Reads one file of rows: a header, then one row a line, fields quoted where they hold a comma.</summary>
+internal static class CheckFile
+{
+    public static IReadOnlyList<CheckRow> Read(string name)
+    {
+        string[] lines = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Rows", name));
+        List<string> header = Fields(lines[0]);
+        return [.. lines.Skip(1).Select(line => Row([.. header.Zip(Fields(line))]))];
+    }
+
+    private static CheckRow Row((string Name, string Text)[] fields)
+    {
+        Dictionary<string, string> field = fields.ToDictionary(pair => pair.Name, pair => pair.Text);
+        return new(
+            field["id"],
+            field["quantity"],
+            field["inputs"].Split(';', StringSplitOptions.RemoveEmptyEntries).Select(pair => pair.Split('=', 2)).ToDictionary(pair => pair[0], pair => pair[1]),
+            double.Parse(field["expected"]),
+            field["unit"],
+            double.Parse(field["tolerance_rel"]),
+            field["why"],
+            Mark(field["mark"]),
+            field["kind"] == "band",
+            field["source"],
+            field["place"]);
+    }
+
+    private static List<string> Fields(string line)
+    {
+        List<string> fields = [];
+        System.Text.StringBuilder field = new();
+        bool quoted = false;
+        for (int i = 0; i < line.Length; i++)
+        {
+            bool doubled = quoted && line[i] == '"' && i + 1 < line.Length && line[i + 1] == '"';
+            if (line[i] == '"' && !doubled)
+            {
+                quoted = !quoted;
+            }
+            else if (line[i] == ',' && !quoted)
+            {
+                fields.Add(field.ToString());
+                field.Clear();
+            }
+            else
+            {
+                field.Append(line[i]);
+                i += doubled ? 1 : 0;
+            }
+        }
+
+        fields.Add(field.ToString());
+        return fields;
+    }
+
+    private static CheckMark Mark(string word) => word switch
+    {
+        "read" => CheckMark.Read,
+        "second-hand" => CheckMark.SecondHand,
+        "from-memory" => CheckMark.FromMemory,
+        "self-computed" => CheckMark.SelfComputed,
+        _ => throw new InvalidDataException($"unknown mark '{word}'"),
+    };
+}

@@ -1,0 +1,15 @@
+namespace FixPlanner.PublishedChecks;
+
+/// <summary>Every file of rows of the physics, with the function that computes each of its rows.</summary>
+internal static class PhysicsChecks
+{
+    public static IReadOnlyList<(string File, IReadOnlyDictionary<string, Func<CheckRow, double>> Computed)> Rooms { get; } =
+    [
+        ("air.csv", AirChecks.Computed),
+    ];
+
+    public static IEnumerable<(CheckRow Row, Func<CheckRow, double>? Compute)> All() =>
+        from room in Rooms
+        from row in CheckFile.Read(room.File)
+        select (row, room.Computed.GetValueOrDefault(row.Id));
+}
