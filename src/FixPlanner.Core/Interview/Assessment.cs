@@ -1,0 +1,19 @@
+using FixPlanner.Core.Diagnosis;
+using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Planning;
+using FixPlanner.Core.Safety;
+
+namespace FixPlanner.Core.Interview;
+
+/// <summary>What follows from a logbook: what is known, believed, held back and planned.</summary>
+/// <param name="Situation">What is known.</param>
+/// <param name="Beliefs">What is believed.</param>
+/// <param name="Gates">The gates, in order.</param>
+/// <param name="Plan">The plan.</param>
+/// <param name="Gains">For each open question what an answer is worth to the plan, the proven bound where it was not worked out; gate questions included.</param>
+public sealed record Assessment(
+    Situation Situation,
+    Beliefs Beliefs,
+    IReadOnlyList<GateStatus> Gates,
+    Plan Plan,
+    IReadOnlyDictionary<QuestionKey, double> Gains);

@@ -1,0 +1,260 @@
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Quantities;
+
+namespace FixPlanner.Core.Interview;
+
+/// <summary>
+/// The wizard's brain, without a screen: decides what is asked next and why, what the choices are, what an answer changes in
+/// the logbook, and how to go back. The wizard and the plain mode are two faces of it and decide nothing themselves.
+/// </summary>
+public sealed class Interviewer
+{
+    private readonly KnowledgePack pack;
+    private readonly DateOnly today;
+    private readonly QuestionBook book;
+    private readonly Agenda agenda;
+
+    /// <summary>Prepares the interview for a pack and a day.</summary>
+    /// <param name="pack">The pack.</param>
+    /// <param name="today">The day.</param>
+    public Interviewer(KnowledgePack pack, DateOnly today)
+    {
+        (this.pack, this.today) = (pack, today);
+        (book, agenda) = (new(pack), new(pack));
+    }
+
+    /// <summary>Starts: at the first open question of the car, or where a returning person left off.</summary>
+    /// <param name="logbook">The logbook.</param>
+    /// <returns>The state.</returns>
+    public InterviewState Start(Logbook logbook)
+    {
+        Situation s = Situation.Of(pack, logbook, today);
+        foreach (Section section in new[] { Section.Car, Section.Aims, Section.BeforeYouDrive })
+        {
+            IReadOnlyList<QuestionKey> questions = agenda.Of(section, s);
+            if (questions.Any(q => !agenda.IsOpen(q, s)))
+            {
+                continue;
+            }
+
+            return new(logbook, new(section, questions[0]));
+        }
+
+        return new(logbook, new(Section.WalkRound));
+    }
+
+    /// <summary>The question at the present place, or null at an overview.</summary>
+    /// <param name="state">The state.</param>
+    /// <returns>The question.</returns>
+    public Question? Current(InterviewState state) =>
+        state.Place.Question is { } key ? book.Build(key, state.Place.Section, Situation.Of(pack, state.Logbook, today)) : null;
+
+    /// <summary>All questions of a part with the answers that stand, for the overview that lets one be changed.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="section">The part.</param>
+    /// <returns>The questions, in order.</returns>
+    public IReadOnlyList<Question> Overview(InterviewState state, Section section)
+    {
+        Situation s = Situation.Of(pack, state.Logbook, today);
+        return [.. agenda.Of(section, s).Select(k => book.Build(k, section, s))];
+    }
+
+    /// <summary>All questions of a zone on the walk with the answers that stand; those not for this car are left out.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="zone">The zone.</param>
+    /// <returns>The questions, in order.</returns>
+    public IReadOnlyList<Question> OfZone(InterviewState state, string zone)
+    {
+        Situation s = Situation.Of(pack, state.Logbook, today);
+        return [.. agenda.WalkQuestions()
+            .Where(k => (pack.Observation(k.Id)?.Zone ?? pack.Fact(k.Id)?.Zone) == zone && agenda.Applies(k, s))
+            .Select(k => book.Build(k, Section.WalkRound, s))];
+    }
+
+    /// <summary>Takes an answer to the question at the present place and moves on.</summary>
+    /// <param name="state">The state, at a question.</param>
+    /// <param name="given">What was given.</param>
+    /// <param name="assess">Works out what follows from a logbook; needed on the walk only.</param>
+    /// <returns>What it did.</returns>
+    /// <exception cref="InvalidOperationException">There is no question at the present place.</exception>
+    public Step Answer(InterviewState state, Given given, Func<Logbook, Assessment> assess)
+    {
+        QuestionKey key = state.Place.Question ?? throw new InvalidOperationException("no question is asked here");
+        if (given is GivenNothing)
+        {
+            return new(Next(state with { PassedBy = state.PassedBy.Add(key) }, assess), []);
+        }
+
+        (IReadOnlyList<LogbookEdit> edits, Refusal? refusal) = Edits(state, key, given);
+        if (refusal is not null)
+        {
+            return new(state, [], refusal);
+        }
+
+        Logbook logbook = edits.Aggregate(state.Logbook, (book, edit) => book.With(edit));
+        return new(Next(state with { Logbook = logbook, PassedBy = state.PassedBy.Add(key) }, assess), edits);
+    }
+
+    /// <summary>Moves to the next question of this part, or to its overview when it has no more.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="assess">Works out what follows from a logbook.</param>
+    /// <returns>The state at the new place.</returns>
+    public InterviewState Next(InterviewState state, Func<Logbook, Assessment> assess)
+    {
+        Section section = state.Place.Section;
+        if (section == Section.WalkRound)
+        {
+            return Move(state, new(section, agenda.NextOnWalk(state, assess(state.Logbook))));
+        }
+
+        Situation s = Situation.Of(pack, state.Logbook, today);
+        IReadOnlyList<QuestionKey> questions = agenda.Of(section, s);
+        int at = state.Place.Question is { } here ? questions.ToList().IndexOf(here) : -1;
+        foreach (QuestionKey key in questions.Skip(at + 1))
+        {
+            if (agenda.Applies(key, s) && !state.PassedBy.Contains(key))
+            {
+                return Move(state, new(section, key));
+            }
+        }
+
+        return Move(state, new(section));
+    }
+
+    /// <summary>Goes to a place, keeping the way back.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="place">The place.</param>
+    /// <returns>The state there.</returns>
+    public static InterviewState Move(InterviewState state, Place place) =>
+        place == state.Place ? state : state with { Place = place, Trail = state.Trail.Push(state.Place) };
+
+    /// <summary>Starts a part: its first question that is open, or its overview when all are answered.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="section">The part.</param>
+    /// <returns>The state there.</returns>
+    public InterviewState Begin(InterviewState state, Section section)
+    {
+        Situation s = Situation.Of(pack, state.Logbook, today);
+        QuestionKey? first = agenda.Of(section, s).Where(q => agenda.IsOpen(q, s) && !state.PassedBy.Contains(q)).Select(q => (QuestionKey?)q).FirstOrDefault();
+        return Move(state, new(section, first));
+    }
+
+    /// <summary>Goes back to where the person was before; stays at the very first place.</summary>
+    /// <param name="state">The state.</param>
+    /// <returns>The state there; answers stay as they are.</returns>
+    public static InterviewState Back(InterviewState state) =>
+        state.Trail.IsEmpty ? state : state with { Place = state.Trail.Peek(), Trail = state.Trail.Pop() };
+
+    /// <summary>The next thing worth asking on the walk at its present moment; null when nothing is.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="assessment">What follows from its logbook.</param>
+    /// <returns>The question's key.</returns>
+    public QuestionKey? Proposed(InterviewState state, Assessment assessment) => agenda.NextOnWalk(state, assessment);
+
+    /// <summary>Moments of the walk at which something worth asking is open, in order.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="assessment">What follows from its logbook.</param>
+    /// <returns>The moments.</returns>
+    public IReadOnlyList<LookWhen> OpenMoments(InterviewState state, Assessment assessment) =>
+        [.. Enum.GetValues<LookWhen>().Where(w => agenda.NextOnWalk(state with { When = w }, assessment) is not null)];
+
+    private (IReadOnlyList<LogbookEdit> Edits, Refusal? Refusal) Edits(InterviewState state, QuestionKey key, Given given)
+    {
+        switch (key.Kind)
+        {
+            case QuestionKind.Fact:
+                return FactEdits(state.Logbook, pack.Fact(key.Id)!, given);
+            case QuestionKind.Observation:
+                return FindingEdits(state.Logbook, pack.Observation(key.Id)!, given);
+            case QuestionKind.Aim:
+                return given is GivenChoice { Id: var weight } && double.TryParse(weight, out double w) && w is >= 0 and <= 3
+                    ? ([new SetAim(key.Id, w) { InWords = $"{pack.Scales.Aims.First(a => a.Id == key.Id).Title}: {w}" }], null)
+                    : ([], new("that is not a weight", "choose 0, 1, 2 or 3"));
+            case QuestionKind.Skill:
+                Skill? skill = given is GivenChoice { Id: var id } ? Enum.GetValues<Skill>().Cast<Skill?>().FirstOrDefault(x => QuestionBook.SkillId(x!.Value) == id) : null;
+                return skill is null ? ([], new("that is not one of the answers", "choose one of the answers")) : ([new SetSkill(skill) { InWords = $"own work: {Words.Of(skill.Value)}" }], null);
+            case QuestionKind.Budget:
+                return Amount(given, UnitKind.Money, "EUR", eur => new SetBudget(eur) { InWords = $"budget: {eur:0.##} EUR" });
+            case QuestionKind.Hours:
+                return Amount(given, UnitKind.Duration, "h", hours => new SetHours(hours) { InWords = $"hours: {hours:0.##} h" });
+            default:
+                string name = (given as GivenText)?.Text.Trim() ?? "";
+                return name.Length is > 0 and <= 80
+                    ? ([new NameCar(name) { InWords = $"name: {name}" }], null)
+                    : ([], new("a name has 1 to 80 letters", "type a few words, or pass this question by"));
+        }
+    }
+
+    private static (IReadOnlyList<LogbookEdit>, Refusal?) Amount(Given given, UnitKind kind, string unit, Func<double, LogbookEdit> edit)
+    {
+        string text = (given as GivenText)?.Text.Trim() ?? "";
+        if (!QuantityText.Read(text, kind).TryGet(out Amount amount, out TextTrouble? trouble))
+        {
+            return ([], new(trouble.What, trouble.Mend));
+        }
+
+        double value = amount.In(UnitTable.Get(kind, unit));
+        return value >= 0 ? ([edit(value)], null) : ([], new($"{text} is below zero", $"type zero or more {unit}"));
+    }
+
+    private (IReadOnlyList<LogbookEdit>, Refusal?) FactEdits(Logbook logbook, Fact fact, Given given)
+    {
+        (FactEntry? entry, Refusal? refusal) = FactAnswers.Read(fact, given, today);
+        if (refusal is not null || entry is null)
+        {
+            return ([], refusal ?? new("that is no answer", "choose one of the answers"));
+        }
+
+        string words = $"{fact.Title}: {entry.AsWritten}";
+        if (fact.Scope == FactScope.State)
+        {
+            (string round, OpenRound? open) = RoundOfToday(logbook);
+            LogbookEdit set = new SetFact(fact.Id, fact.Scope, round, entry) { InWords = words };
+            return (open is null ? [set] : [open, set], null);
+        }
+
+        string? holder = fact.Scope == FactScope.Fix ? logbook.Work.FirstOrDefault(w => w.CountsAsPlanned)?.Fix : null;
+        return fact.Scope == FactScope.Fix && holder is null
+            ? ([], new("this belongs to a piece of work, and none is planned", "plan a fix first, then answer this with it"))
+            : ([new SetFact(fact.Id, fact.Scope, holder, entry) { InWords = words }], null);
+    }
+
+    private (IReadOnlyList<LogbookEdit>, Refusal?) FindingEdits(Logbook logbook, Observation o, Given given)
+    {
+        Finding? finding = given switch
+        {
+            GivenChoice c when o.Answers.Any(a => a.Id == c.Id) => new(o.Id, c.Id) { Weight = c.Hesitant ? 0.75 : 1 },
+            GivenNot not => new(o.Id, null, not.Not),
+            _ => null,
+        };
+        if (finding is null)
+        {
+            return ([], new("that is not one of the answers", "choose one of the answers"));
+        }
+
+        (string round, OpenRound? open) = RoundOfToday(logbook);
+        string shown = finding.Answer is { } answer ? o.Answers.First(a => a.Id == answer).Text : Words.Of(finding.Not!.Value);
+        LogbookEdit set = new SetFinding(round, finding) { InWords = $"{o.Question} {shown}" };
+        return (open is null ? [set] : [open, set], null);
+    }
+
+    // Answers of one day in one configuration belong to one round.
+    private (string Round, OpenRound? Open) RoundOfToday(Logbook logbook)
+    {
+        string[] fitted = [.. logbook.OnTheCar];
+        if (logbook.Rounds is [.., { } last] && last.Date == today && last.Fitted.ToHashSet().SetEquals(fitted))
+        {
+            return (last.Id, null);
+        }
+
+        string id = $"look-{logbook.Rounds.Count + 1}";
+        while (logbook.Rounds.Any(r => r.Id == id))
+        {
+            id += "b";
+        }
+
+        Round round = new(id, today, fitted, [], new Dictionary<string, FactEntry>());
+        return (id, new OpenRound(round) { InWords = $"new round: {id}" });
+    }
+}
