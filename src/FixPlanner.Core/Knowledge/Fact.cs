@@ -16,6 +16,9 @@ public enum FactKind
 
     /// <summary>A calendar year; ages are worked out from the day of the plan.</summary>
     Year,
+
+    /// <summary>A day, written year-month-day.</summary>
+    Date,
 }
 
 /// <summary>What a fact belongs to, and so where the logbook keeps it.</summary>

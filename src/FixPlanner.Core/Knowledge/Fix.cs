@@ -135,7 +135,11 @@ public sealed record Requirement(string Fix, string? UnlessObservation = null, s
 /// <param name="Hours">Likely hours.</param>
 /// <param name="Shows">The quantity on which it shows, if that is known.</param>
 /// <param name="StandardError">Standard error of what it shows, in the quantity's unit; null when not known.</param>
-public sealed record Trial(string Do, double CostEur, double Hours, EffectOn? Shows = null, double? StandardError = null);
+public sealed record Trial(string Do, double CostEur, double Hours, EffectOn? Shows = null, double? StandardError = null)
+{
+    /// <summary>Where its figures come from.</summary>
+    public Basis? Basis { get; init; }
+}
 
 /// <summary>How to check that a fix worked.</summary>
 /// <param name="Observation">What to look at again.</param>
@@ -187,6 +191,9 @@ public sealed record Fix(
     /// <summary>The temporary trial; null where none is possible or the fix is its own trial.</summary>
     public Trial? Trial { get; init; }
 
+    /// <summary>Why no trial is possible, in words; null where one is, or where it goes without saying.</summary>
+    public string? NoTrialWhy { get; init; }
+
     /// <summary>How sure the effects are: low, medium or high.</summary>
     public string Confidence { get; init; } = "low";
 
@@ -231,6 +238,9 @@ public sealed record Fix(
 
     /// <summary>True for sealing the cabin: the glass load counts once for all of them.</summary>
     public bool SealsCabin { get; init; }
+
+    /// <summary>Why the rule 'outlet and glass before sealing' does not hold it; null when the rule holds or does not concern it.</summary>
+    public string? SealingExemption { get; init; }
 
     /// <summary>Draft, tried or trusted.</summary>
     public Maturity Maturity { get; init; }

@@ -32,14 +32,23 @@ public sealed record KnowledgePack(
     TestDayNotes TestDay,
     IReadOnlyList<Disappointment> Disappointments)
 {
-    private readonly Dictionary<string, Zone> zones = Zones.ToDictionary(z => z.Id);
+    private readonly Dictionary<string, Zone> zones = WithAliases(Zones, z => z.Id, z => z.Aliases);
     private readonly Dictionary<string, Fact> facts = WithAliases(Facts, f => f.Id, f => f.Aliases);
     private readonly Dictionary<string, Observation> observations = WithAliases(Observations, o => o.Id, o => o.Aliases);
     private readonly Dictionary<string, Mechanism> mechanisms = WithAliases(Mechanisms, m => m.Id, m => m.Aliases);
     private readonly Dictionary<string, Fix> fixes = WithAliases(Fixes, f => f.Id, f => f.Aliases);
     private readonly Dictionary<string, Gate> gates = WithAliases(Gates, g => g.Id, g => g.Aliases);
 
-    /// <summary>The zone of that id, or null.</summary>
+    /// <summary>Name of the pack in a few words.</summary>
+    public string Title { get; init; } = "";
+
+    /// <summary>What the pack is about.</summary>
+    public string What { get; init; } = "";
+
+    /// <summary>The closed lists of words, each with what it means.</summary>
+    public IReadOnlyList<TermList> Terms { get; init; } = [];
+
+    /// <summary>The zone of that id or draft id, or null.</summary>
     /// <param name="id">Id.</param>
     /// <returns>The zone, or null.</returns>
     public Zone? Zone(string id) => zones.GetValueOrDefault(id);

@@ -59,7 +59,7 @@ public sealed record Observation(string Id, string Zone, string Question, string
     /// <summary>Minutes for two people, without the drive there.</summary>
     public double EffortMinutes { get; init; } = 5;
 
-    /// <summary>Speeds at which it is looked at, in km/h, in words; "0" when parked.</summary>
+    /// <summary>Speeds at which it is looked at, in prose with quantities in braces; empty when the car stands.</summary>
     public string Speed { get; init; } = "";
 
     /// <summary>Why it is asked, in one sentence.</summary>

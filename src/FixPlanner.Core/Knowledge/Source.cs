@@ -24,4 +24,8 @@ public enum SourceGrade
 /// <param name="UsedFor">What the pack takes from it.</param>
 /// <param name="Where">Address or reference; the place in it and how much of it was read.</param>
 /// <param name="Erratum">What is wrong in it, if anything was found.</param>
-public sealed record Source(string Id, string Kind, SourceGrade Grade, string What, string UsedFor, string Where, string? Erratum = null);
+public sealed record Source(string Id, string Kind, SourceGrade Grade, string What, string UsedFor, string Where, string? Erratum = null)
+{
+    /// <summary>How much of it was read, in words: yes, abstract only, first part only.</summary>
+    public string Read { get; init; } = "yes";
+}

@@ -19,7 +19,79 @@ public sealed record TestDayNotes(
     IReadOnlyList<ShoppingItem> Items,
     IReadOnlyList<DayStep> Steps,
     IReadOnlyList<TuftKind> Tufts,
-    IReadOnlyList<string> Cautions);
+    IReadOnlyList<string> Cautions)
+{
+    /// <summary>Length and spacing of tufts as a rule, why, and where it comes from.</summary>
+    public (string Rule, string Why, Basis Basis)? TuftRule { get; init; }
+
+    /// <summary>Minutes that fifty tufts take.</summary>
+    public double MinutesForFiftyTufts { get; init; } = 15;
+
+    /// <summary>Other practice with tufts, by name: count, speeds, film.</summary>
+    public IReadOnlyList<(string Name, string Text)> TuftPractice { get; init; } = [];
+
+    /// <summary>Recipes of flow paint.</summary>
+    public IReadOnlyList<PaintRecipe> Paints { get; init; } = [];
+
+    /// <summary>Practice with paint, by name.</summary>
+    public IReadOnlyList<(string Name, string Text)> PaintPractice { get; init; } = [];
+
+    /// <summary>Places for a camera.</summary>
+    public IReadOnlyList<CameraPlace> Cameras { get; init; } = [];
+
+    /// <summary>The water gauge: parts, rule, reading, safety, by name.</summary>
+    public IReadOnlyList<(string Name, string Text)> Manometer { get; init; } = [];
+
+    /// <summary>Pressure differences worth taking.</summary>
+    public IReadOnlyList<string> ManometerPairs { get; init; } = [];
+
+    /// <summary>What trained people check in a picture of the flow.</summary>
+    public IReadOnlyList<string> TrainedChecks { get; init; } = [];
+
+    /// <summary>How a change is proven, by name.</summary>
+    public IReadOnlyList<(string Name, string Text)> Verification { get; init; } = [];
+
+    /// <summary>Smallest change of drag worth claiming, in %.</summary>
+    public double SmallestChangePercent { get; init; } = 3;
+
+    /// <summary>Mistakes that spoil a test.</summary>
+    public IReadOnlyList<TestMistake> Mistakes { get; init; } = [];
+
+    /// <summary>What is written down for each run.</summary>
+    public IReadOnlyList<string> Log { get; init; } = [];
+
+    /// <summary>An ordinary first day; null when the pack has none.</summary>
+    public DefaultDay? DefaultDay { get; init; }
+}
+
+/// <summary>A recipe of flow paint.</summary>
+/// <param name="Name">Name.</param>
+/// <param name="Mix">What goes in.</param>
+/// <param name="Drying">What is known of its drying.</param>
+/// <param name="Gate">The gate that it needs clear, or null.</param>
+public sealed record PaintRecipe(string Name, string Mix, string Drying, string? Gate);
+
+/// <summary>A place for a camera.</summary>
+/// <param name="Position">Where.</param>
+/// <param name="Sees">What it sees.</param>
+/// <param name="Note">What to mind.</param>
+public sealed record CameraPlace(string Position, string Sees, string Note);
+
+/// <summary>A mistake that spoils a test.</summary>
+/// <param name="Id">Id in kebab-case.</param>
+/// <param name="Mistake">What is done.</param>
+/// <param name="Spoils">What it spoils.</param>
+/// <param name="Guard">How to guard against it.</param>
+public sealed record TestMistake(string Id, string Mistake, string Spoils, string Guard);
+
+/// <summary>An ordinary first day.</summary>
+/// <param name="People">Number of people.</param>
+/// <param name="Hours">Hours it takes.</param>
+/// <param name="Zones">Zones that are looked at.</param>
+/// <param name="ZoneRule">Which of them are skipped.</param>
+/// <param name="LeftForAnotherDay">What is left out.</param>
+/// <param name="Basis">Where it comes from.</param>
+public sealed record DefaultDay(int People, double Hours, IReadOnlyList<string> Zones, string ZoneRule, string LeftForAnotherDay, Basis Basis);
 
 /// <summary>Weather that a kind of test needs.</summary>
 /// <param name="Test">Kind of test.</param>

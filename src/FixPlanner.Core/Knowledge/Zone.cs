@@ -21,4 +21,18 @@ public sealed record Zone(
     IReadOnlyList<string> LookAt,
     string TuftPlacing,
     IReadOnlyList<string> Traps,
-    string? PressureHint = null);
+    string? PressureHint = null)
+{
+    /// <summary>The tufts of an ordinary day here; null where none are placed.</summary>
+    public TuftPattern? TuftPattern { get; init; }
+
+    /// <summary>Draft ids that mean the same.</summary>
+    public IReadOnlyList<string> Aliases { get; init; } = [];
+}
+
+/// <summary>The tufts that a zone needs.</summary>
+/// <param name="What">Kinds and rows, in words.</param>
+/// <param name="Count">Number of tufts, above 0.</param>
+/// <param name="Minutes">Minutes to place them.</param>
+/// <param name="DefaultDay">True when the zone belongs to an ordinary first day.</param>
+public sealed record TuftPattern(string What, int Count, double Minutes, bool DefaultDay);
