@@ -1,0 +1,74 @@
+namespace FixPlanner.Core.Measurement.Comparing;
+
+/// <summary>Verdicts as sentences a person can act on. One place, whatever was measured.</summary>
+public static class VerdictWords
+{
+    /// <summary>What may be said.</summary>
+    /// <param name="comparison">The comparison.</param>
+    /// <param name="quantity">What was measured, for example 'drag area'.</param>
+    /// <param name="unit">Its unit.</param>
+    /// <returns>One or two sentences.</returns>
+    public static string Sentence(ValueComparison comparison, string quantity, string unit)
+    {
+        ArgumentNullException.ThrowIfNull(comparison);
+        double estimate = comparison.Decisive.Estimate;
+        string size = $"{Number(Math.Abs(estimate))} {unit}";
+        string way = estimate < 0 ? "less" : "more";
+        double limit = Math.Max(Math.Abs(comparison.Decisive.Low), Math.Abs(comparison.Decisive.High));
+        string planned = $"{Number(comparison.Rules.Planned)} {unit}";
+        return comparison.Verdict switch
+        {
+            Verdict.ShownWorse => $"Shown: it made things worse. The {quantity} changed by {size} {way}, and chance alone does not explain that.",
+            Verdict.ShownBetter => $"Shown: it works. The {quantity} changed by {size} {way}, and the test was strong enough to trust that size within its interval.",
+            Verdict.ShownSizeDoubtful => $"Shown that it works, but not by how much: a test as weak as this one only sees a change when luck helps it, so {size} {way} is likely overstated.",
+            Verdict.NoChangeAbove => $"No change of more than {planned}: whatever it does to the {quantity}, it is less than was sought.",
+            Verdict.TooWeak => $"The test is too weak: on a day like this it shows changes from {Number(comparison.SmallestShown)} {unit} up, and {planned} was sought. It says nothing about the part, neither for nor against.",
+            _ => $"Not shown. If there is a change of {quantity}, it is smaller than {Number(limit)} {unit}.",
+        };
+    }
+
+    /// <summary>What it would take to know, or that enough is known.</summary>
+    /// <param name="comparison">The comparison.</param>
+    /// <param name="unit">Unit of the values.</param>
+    /// <param name="each">What one value is, in the plural: 'pairs of runs', 'passes'.</param>
+    /// <returns>A sentence; empty when the verdict needs no more.</returns>
+    public static string WhatItWouldTake(ValueComparison comparison, string unit, string each)
+    {
+        ArgumentNullException.ThrowIfNull(comparison);
+        if (comparison.Verdict is Verdict.ShownBetter or Verdict.ShownWorse or Verdict.NoChangeAbove)
+        {
+            return "";
+        }
+
+        int done = comparison.Before.Count + comparison.After.Count;
+        string planned = $"{Number(comparison.Rules.Planned)} {unit}";
+        if (comparison.Rules.InstrumentError >= comparison.Rules.Planned)
+        {
+            return $"No number of {each} shows {planned} with this instrument: its own error is {Number(comparison.Rules.InstrumentError)} {unit}.";
+        }
+
+        return PairsNeeded.For(comparison.Scatter, comparison.Rules.Planned) switch
+        {
+            null => $"With the scatter of this day more than {PairsNeeded.Most} {each} would be needed to show {planned}: choose a calmer day or seek a larger change.",
+            { } needed when needed > done => $"With the scatter of this day {needed} {each} in all, half without and half with the change, show {planned} four times out of five. You have {done}.",
+            { } needed => $"{needed} {each} would have been enough for {planned} on this day; you have {done}.",
+        };
+    }
+
+    /// <summary>A number as people say it: three figures, no exponent.</summary>
+    /// <param name="value">Any finite number.</param>
+    /// <returns>The text.</returns>
+    public static string Number(double value)
+    {
+        double size = Math.Abs(value);
+        return size switch
+        {
+            0 => "0",
+            >= 100 => value.ToString("0"),
+            >= 10 => value.ToString("0.0"),
+            >= 1 => value.ToString("0.00"),
+            >= 0.1 => value.ToString("0.000"),
+            _ => value.ToString("0.0000"),
+        };
+    }
+}
