@@ -1,0 +1,192 @@
+namespace FixPlanner.Core.Physics.Vents;
+
+/// <summary>The balances of one network in one state of the air, as bare arrays for the solver.</summary>
+internal sealed class NodeEquations
+{
+    private const int Outside = -1;
+
+    private readonly int[] from;
+    private readonly int[] to;
+    private readonly FlowLaw[] laws;
+    private readonly double[] densityFrom;
+    private readonly double[] densityTo;
+    private readonly double[] slopes;
+    private readonly double[] balance;
+    private readonly double[] step;
+    private readonly double[,] matrix;
+    private readonly double typicalPa;
+
+    public NodeEquations(VentNetwork network, AirOnCar air)
+    {
+        int nodes = network.Compartments.Count, ways = network.Openings.Count;
+        (from, to, laws) = (new int[ways], new int[ways], new FlowLaw[ways]);
+        (densityFrom, densityTo, slopes) = (new double[ways], new double[ways], new double[ways]);
+        (Flows, Drive, Pressures, Densities) = (new double[ways], new double[ways], new double[nodes], new double[nodes]);
+        (balance, step, matrix) = (new double[nodes], new double[nodes], new double[nodes, nodes]);
+        double outsideDensity = air.Density.KilogramsPerCubicMetre, dynamicPa = air.DynamicPressure.Pascals;
+        typicalPa = Math.Max(dynamicPa, 1);
+        for (int i = 0; i < nodes; i++)
+        {
+            Densities[i] = outsideDensity * air.Temperature.Kelvins / network.Compartments[i].Temperature.Kelvins;
+        }
+
+        for (int j = 0; j < ways; j++)
+        {
+            Opening opening = network.Openings[j];
+            (from[j], to[j], laws[j]) = (PlaceOf(network, opening.From), PlaceOf(network, opening.To), opening.Law);
+            densityFrom[j] = from[j] == Outside ? outsideDensity : Densities[from[j]];
+            densityTo[j] = to[j] == Outside ? outsideDensity : Densities[to[j]];
+            double outer = opening.LeadsOutside ? opening.PressureCoefficientAt(air.Yaw) * dynamicPa : 0;
+            double wind = from[j] == Outside ? outer : -outer;
+            Drive[j] = opening.Law.OwnDrivePa + wind - ((densityFrom[j] - densityTo[j]) * VentSolver.Gravity * opening.Height.Metres);
+        }
+    }
+
+    /// <summary>Pressure of each compartment at road height, Pa.</summary>
+    public double[] Pressures { get; }
+
+    /// <summary>Air density of each compartment, kg/m3.</summary>
+    public double[] Densities { get; }
+
+    /// <summary>Flow through each opening, kg/s.</summary>
+    public double[] Flows { get; }
+
+    /// <summary>Pressure across each opening and what it adds by itself, Pa.</summary>
+    public double[] Drive { get; }
+
+    /// <summary>A start that takes every opening as a straight line: right in sign and size for any mix of openings.</summary>
+    public void StartFromStraightLines()
+    {
+        Array.Clear(balance);
+        for (int j = 0; j < laws.Length; j++)
+        {
+            slopes[j] = laws[j].Flow(typicalPa, densityFrom[j], densityTo[j]).Slope;
+            Add(balance, j, slopes[j] * Drive[j]);
+        }
+
+        Solve();
+        Move(1);
+    }
+
+    /// <summary>Flows, slopes and balances at the present pressures; gives back the worst relative imbalance.</summary>
+    public double Evaluate()
+    {
+        Array.Clear(balance);
+        Span<double> through = stackalloc double[balance.Length];
+        double most = 0;
+        for (int j = 0; j < laws.Length; j++)
+        {
+            (Flows[j], slopes[j], double gross) = laws[j].Flow(Drive[j], densityFrom[j], densityTo[j]);
+            Add(balance, j, Flows[j]);
+            most = Math.Max(most, gross);
+            if (from[j] >= 0)
+            {
+                through[from[j]] += gross;
+            }
+
+            if (to[j] >= 0)
+            {
+                through[to[j]] += gross;
+            }
+        }
+
+        // A dead end has no flow to compare with: there the floor is a trifle of the network's largest flow.
+        double floor = 1e-15 + (1e-6 * most), worst = 0;
+        for (int i = 0; i < balance.Length; i++)
+        {
+            worst = Math.Max(worst, Math.Abs(balance[i]) / Math.Max(through[i], floor));
+        }
+
+        return worst;
+    }
+
+    /// <summary>One Newton step, as long as brings the slope along it to at most half.</summary>
+    public void StepTowardsBalance()
+    {
+        Solve();
+        double start = SlopeAlong(0), length = 1, low = 0, high = double.PositiveInfinity;
+        for (int trial = 0; trial < 60; trial++)
+        {
+            double slope = SlopeAlong(length);
+            if (Math.Abs(slope) <= 0.5 * Math.Abs(start))
+            {
+                break;
+            }
+
+            (low, high) = slope < 0 ? (length, high) : (low, length);
+            length = double.IsPositiveInfinity(high) ? 2 * length : 0.5 * (low + high);
+        }
+
+        Move(length);
+    }
+
+    private static int PlaceOf(VentNetwork network, string id) => network.Places.TryGetValue(id, out int place) ? place : Outside;
+
+    private double StepAcross(int j) => (from[j] >= 0 ? step[from[j]] : 0) - (to[j] >= 0 ? step[to[j]] : 0);
+
+    private void Add(double[] sums, int j, double flow)
+    {
+        if (from[j] >= 0)
+        {
+            sums[from[j]] -= flow;
+        }
+
+        if (to[j] >= 0)
+        {
+            sums[to[j]] += flow;
+        }
+    }
+
+    /// <summary>Slope of the bowl along the step, at a share of the step.</summary>
+    private double SlopeAlong(double length)
+    {
+        double sum = 0;
+        for (int j = 0; j < laws.Length; j++)
+        {
+            double across = StepAcross(j);
+            sum += across * laws[j].Flow(Drive[j] + (length * across), densityFrom[j], densityTo[j]).Flow;
+        }
+
+        return sum;
+    }
+
+    private void Move(double length)
+    {
+        for (int j = 0; j < laws.Length; j++)
+        {
+            Drive[j] += length * StepAcross(j);
+        }
+
+        for (int i = 0; i < Pressures.Length; i++)
+        {
+            Pressures[i] += length * step[i];
+        }
+    }
+
+    /// <summary>Solves slopes · step = balance; the matrix is symmetric and positive, so Cholesky's way needs no pivots.</summary>
+    private void Solve()
+    {
+        Array.Clear(matrix);
+        for (int j = 0; j < laws.Length; j++)
+        {
+            (int a, int b) = (from[j], to[j]);
+            if (a >= 0)
+            {
+                matrix[a, a] += slopes[j];
+            }
+
+            if (b >= 0)
+            {
+                matrix[b, b] += slopes[j];
+            }
+
+            if (a >= 0 && b >= 0)
+            {
+                matrix[a, b] -= slopes[j];
+                matrix[b, a] -= slopes[j];
+            }
+        }
+
+        Cholesky.Solve(matrix, balance, step);
+    }
+}
