@@ -32,7 +32,7 @@ public abstract record FlowLaw
     private protected static (double Flow, double Slope, double Gross) Power(double k, double exponent, double pressurePa)
     {
         double square = (pressurePa * pressurePa) + (RoundingPa * RoundingPa);
-        double share = k * Math.Pow(square, (exponent - 1) / 2);
+        double share = k * (exponent == 0.5 ? 1 / Math.Sqrt(Math.Sqrt(square)) : Math.Pow(square, (exponent - 1) / 2));
         double slope = share * (((exponent * pressurePa * pressurePa) + (RoundingPa * RoundingPa)) / square);
         return (share * pressurePa, slope, share * Math.Abs(pressurePa));
     }

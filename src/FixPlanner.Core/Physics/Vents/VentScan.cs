@@ -1,0 +1,115 @@
+using FixPlanner.Core.Quantities;
+
+namespace FixPlanner.Core.Physics.Vents;
+
+/// <summary>Follows the flow through one vent over a band of speeds.</summary>
+public static class VentScan
+{
+    private const int FineSteps = 48;
+
+    private const double SlowestMetresPerSecond = 0.3;
+
+    /// <summary>Which way a vent blows, where it turns and why.</summary>
+    /// <param name="network">The network.</param>
+    /// <param name="air">The day; its speed is not used.</param>
+    /// <param name="vent">The opening. In means from its from side to its to side.</param>
+    /// <param name="fastest">Top of the band; it begins at walking pace.</param>
+    /// <returns>The verdict.</returns>
+    /// <validity>With body pressures and square-root openings alone every pressure goes with speed squared and no vent ever turns; it takes a fan, heat, a leak of another shape, or natural wind.</validity>
+    /// <uncertainty>The speed of turning goes with the root of the pressures of fan or heat against a difference of two guessed coefficients: often a factor of two. See <see cref="VentCertainty"/>.</uncertainty>
+    /// <source key="own-derivation" place="scan of the solved network and bisection">m(V) = 0</source>
+    /// <exception cref="ArgumentException">No such opening.</exception>
+    public static VentVerdict Of(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest)
+    {
+        double[] turns = TurningSpeeds(network, air, vent, fastest, FineSteps);
+        double start = Flow(network, air, vent, SlowestMetresPerSecond);
+        double end = Flow(network, air, vent, fastest.MetresPerSecond);
+        VentDirection direction = (turns.Length, start == 0 ? end : start) switch
+        {
+            ( > 0, _) => VentDirection.Turns,
+            (_, > 0) => VentDirection.AlwaysIn,
+            (_, < 0) => VentDirection.AlwaysOut,
+            _ => VentDirection.NoFlow,
+        };
+        return new(direction, [.. turns.Select(RoadSpeed.FromMetresPerSecond)], start > 0,
+            Reason(network, air, vent, fastest, turns.Length > 0, end), WeakestShare(network, air, vent, fastest));
+    }
+
+    /// <summary>Speeds at which the flow through a vent changes sign, m/s, rising.</summary>
+    internal static double[] TurningSpeeds(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest, int steps)
+    {
+        List<double> turns = [];
+        double below = SlowestMetresPerSecond, flowBelow = Flow(network, air, vent, below);
+        for (int step = 1; step <= steps; step++)
+        {
+            // Closer steps where the car is slow: there heat and fans fight the wind.
+            double share = Math.Pow((double)step / steps, 1.5);
+            double above = SlowestMetresPerSecond + (share * (fastest.MetresPerSecond - SlowestMetresPerSecond));
+            double flowAbove = Flow(network, air, vent, above);
+            if (flowBelow * flowAbove < 0)
+            {
+                turns.Add(Bisect(network, air, vent, below, above, flowBelow));
+            }
+
+            (below, flowBelow) = (above, flowAbove);
+        }
+
+        return [.. turns];
+    }
+
+    internal static double Flow(VentNetwork network, AirOnCar air, string vent, double metresPerSecond) =>
+        VentSolver.Solve(network, air with { Speed = RoadSpeed.FromMetresPerSecond(metresPerSecond) }).Flow(vent).KilogramsPerSecond;
+
+    private static double Bisect(VentNetwork network, AirOnCar air, string vent, double low, double high, double flowLow)
+    {
+        while (high - low > 1e-4 * high)
+        {
+            double middle = 0.5 * (low + high);
+            if (flowLow * Flow(network, air, vent, middle) > 0)
+            {
+                low = middle;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return 0.5 * (low + high);
+    }
+
+    /// <summary>Takes one driver away at a time and looks which of them changes the answer.</summary>
+    private static VentDriver Reason(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest, bool turns, double flowAtTop)
+    {
+        (VentDriver Driver, VentNetwork Network, AirOnCar Air)[] without =
+        [
+            (VentDriver.Fan, network.Changed(WithoutFan), air),
+            (VentDriver.Heat, network.WithCompartments(room => room with { Temperature = air.Temperature }), air),
+            (VentDriver.NaturalWind, network, air with { HeadWind = default, CrossWind = default }),
+            (VentDriver.LeakShape, network.Changed(opening => WithoutCrack(opening, air)), air),
+        ];
+        bool Differs(VentNetwork other, AirOnCar day) => turns
+            ? TurningSpeeds(other, day, vent, fastest, FineSteps).Length == 0
+            : Flow(other, day, vent, fastest.MetresPerSecond) * flowAtTop < 0;
+        VentDriver[] drivers = [.. without.Where(entry => Differs(entry.Network, entry.Air)).Select(entry => entry.Driver)];
+        return drivers.Length == 0 ? (turns ? VentDriver.Several : VentDriver.BodyPressure) : drivers[0];
+    }
+
+    private static Opening WithoutFan(Opening opening) => opening.Law is Blower fan ? opening with { Law = fan.Stopped() } : opening;
+
+    private static Opening WithoutCrack(Opening opening, AirOnCar air) => opening.Law is Crack crack
+        ? opening with { Law = new Orifice(Area.FromSquareMetres(crack.FlowAtOnePascal.CubicMetresPerSecond * Math.Sqrt(air.Density.KilogramsPerCubicMetre / 2)), 1) }
+        : opening;
+
+    private static double WeakestShare(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest)
+    {
+        double weakest = double.PositiveInfinity;
+        for (int step = 1; step <= 8; step++)
+        {
+            VentSolution solution = VentSolver.Solve(network, air with { Speed = RoadSpeed.FromMetresPerSecond(fastest.MetresPerSecond * step / 8) });
+            weakest = Math.Min(weakest, Math.Abs(solution.Across(vent).Pascals) / solution.Air.DynamicPressure.Pascals);
+        }
+
+        return weakest;
+    }
+}
