@@ -33,3 +33,21 @@ public readonly struct TextReading<T>
 
     internal static TextReading<T> Refused(TextTrouble trouble) => new(default, trouble);
 }
+
+/// <summary>Makes readings.</summary>
+public static class TextReading
+{
+    /// <summary>A text that was read.</summary>
+    /// <typeparam name="T">What the text stands for.</typeparam>
+    /// <param name="value">The value.</param>
+    /// <returns>The reading.</returns>
+    public static TextReading<T> Of<T>(T value)
+        where T : struct => TextReading<T>.Of(value);
+
+    /// <summary>A text that was refused.</summary>
+    /// <typeparam name="T">What the text should stand for.</typeparam>
+    /// <param name="trouble">Why.</param>
+    /// <returns>The reading.</returns>
+    public static TextReading<T> Refused<T>(TextTrouble trouble)
+        where T : struct => TextReading<T>.Refused(trouble);
+}
