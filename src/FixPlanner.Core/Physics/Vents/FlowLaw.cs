@@ -8,9 +8,9 @@ public abstract record FlowLaw
 {
     /// <summary>
     /// Below this pressure the square-root laws are rounded off to a straight line, Pa. Without it their slope at rest has
-    /// no bound. At 0.3 Pa across the opening it changes the flow by 0.03 %; on a moving car it is nothing.
+    /// no bound. At 0.3 Pa across the opening it changes the flow by 0.001 %; on a moving car it is nothing.
     /// </summary>
-    internal const double RoundingPa = 0.01;
+    internal const double RoundingPa = 0.002;
 
     /// <summary>The same opening with its area multiplied, as a seal, a blanking plate or a bigger hole does.</summary>
     /// <param name="factor">Above zero; an opening that is closed altogether is taken out of the network instead.</param>
