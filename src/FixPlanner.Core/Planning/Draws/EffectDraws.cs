@@ -1,0 +1,92 @@
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Planning.Effects;
+using FixPlanner.Core.Quantities;
+
+namespace FixPlanner.Core.Planning.Draws;
+
+/// <summary>The computed range of one quantity, in the quantity's unit and sign (drag in % of the car; minus is less).</summary>
+/// <param name="On">The quantity.</param>
+/// <param name="AsBelieved">With each cause there or not, as believed now.</param>
+/// <param name="IfCause">With the causes there.</param>
+internal sealed record EffectSpread(EffectOn On, Spread AsBelieved, Spread IfCause);
+
+/// <summary>
+/// Computed ranges of effects: in each draw a world (each cause there or not, from the joint posterior) and drawn effects, from which amounts and fractions are derived afresh.
+/// A single fix is counted on the car as it is; what is fitted already has taken its part.
+/// </summary>
+internal sealed class EffectDraws
+{
+    private readonly EffectLayout layout;
+    private readonly CommonDraws draws;
+    private readonly bool[][] worlds;
+    private readonly bool[] fitted;
+
+    /// <param name="layout">Who acts on what.</param>
+    /// <param name="draws">The common draws.</param>
+    /// <param name="worlds">For each draw whether each cause, in the layout's order, is there.</param>
+    /// <param name="fitted">Fixes on the car now.</param>
+    public EffectDraws(EffectLayout layout, CommonDraws draws, bool[][] worlds, bool[] fitted) =>
+        (this.layout, this.draws, this.worlds, this.fitted) = (layout, draws, worlds, fitted);
+
+    /// <summary>Ranges of single fixes and of a whole set, from the same draws.</summary>
+    /// <param name="fixes">The single fixes.</param>
+    /// <param name="set">The set, without what is fitted.</param>
+    /// <returns>For each single fix its quantities; then those of the set.</returns>
+    public (IReadOnlyList<EffectSpread>[] Fixes, IReadOnlyList<EffectSpread> Set) Run(IReadOnlyList<int> fixes, bool[] set)
+    {
+        EffectFigures figures = new(layout);
+        SetCount[] singles = [.. fixes.Select(f => new SetCount(layout, [f], worlds.Length))];
+        SetCount whole = new(layout, [.. set.Index().Where(s => s.Item).Select(s => s.Index)], worlds.Length);
+        double[] left = new double[layout.Cells.Length];
+        double[] energy = new double[layout.SourceCause.Length];
+        for (int draw = 0; draw < worlds.Length; draw++)
+        {
+            figures.DeriveAt(draws.Effect(draw));
+            (double rest, double carried) = OnTheCar(figures, left, energy);
+            foreach (SetCount single in singles)
+            {
+                single.Count(draw, figures, worlds[draw], left, energy, rest, carried);
+            }
+
+            whole.Count(draw, figures, worlds[draw], left, energy, rest, carried);
+        }
+
+        return ([.. singles.Select(s => s.Spreads())], whole.Spreads());
+    }
+
+    /// <summary>What is left of each cell and source if its cause is there, after what is fitted; noise of the rest; glass load that sealing already brought.</summary>
+    private (double Noise, double Carried) OnTheCar(EffectFigures figures, double[] left, double[] energy)
+    {
+        figures.Amount.CopyTo(left, 0);
+        figures.Energy.CopyTo(energy, 0);
+        double rest = 1;
+        double carried = 0;
+        for (int f = 0; f < fitted.Length; f++)
+        {
+            if (!fitted[f])
+            {
+                continue;
+            }
+
+            for (int e = layout.Additive.FixStart[f]; e < layout.Additive.FixStart[f + 1]; e++)
+            {
+                carried = layout.Additive.CountsOnce[e] ? Math.Min(carried, figures.Side[e]) : carried;
+                for (int l = layout.Additive.LinkStart[e]; l < layout.Additive.LinkStart[e + 1]; l++)
+                {
+                    left[layout.Additive.LinkPlace[l]] *= 1 - figures.Fraction[l];
+                }
+            }
+
+            for (int e = layout.Noise.FixStart[f]; e < layout.Noise.FixStart[f + 1]; e++)
+            {
+                rest += figures.Added[e];
+                for (int l = layout.Noise.LinkStart[e]; l < layout.Noise.LinkStart[e + 1]; l++)
+                {
+                    energy[layout.Noise.LinkPlace[l]] *= 1 - figures.NoiseFraction[l];
+                }
+            }
+        }
+
+        return (rest, carried);
+    }
+}
