@@ -1,0 +1,155 @@
+using Terminal.Gui.Input;
+
+namespace FixPlanner.Wizard.Shell;
+
+/// <summary>Shows a question: what is asked, why, how to look, the place on the car, and the answers.</summary>
+internal sealed class QuestionScreen : IScreen
+{
+    private const int LeastText = 38;
+
+    private readonly AnswerList answers = new();
+    private readonly EntryLine entry = new();
+    private readonly Scroller scroller = new();
+    private QuestionModel? model;
+    private bool inEntry;
+
+    public bool Typing => inEntry;
+
+    public Message? Unconfirmed =>
+        model?.Entry is { } kept && entry.Text != kept.Text ? new Drafted(model.Id, entry.Text) : null;
+
+    public bool Shows(ScreenModel model) => model is QuestionModel;
+
+    public void Show(ScreenModel model)
+    {
+        QuestionModel question = (QuestionModel)model;
+        bool fresh = this.model?.Id != question.Id;
+        if (fresh || this.model?.Entry?.Text != question.Entry?.Text)
+        {
+            entry.Set(question.Entry?.Text ?? "");
+        }
+        if (fresh)
+        {
+            scroller.ToStart();
+            inEntry = question.Entry is not null && question.Reserved.All(answer => answer.Id != question.Current);
+        }
+        this.model = question;
+        answers.Show(question, fresh);
+    }
+
+    public Reply Handle(Key key)
+    {
+        if (scroller.Overflows && scroller.Handle(key, lines: false))
+        {
+            return Reply.Moved;
+        }
+        if (!inEntry)
+        {
+            Reply reply = answers.Handle(key);
+            bool up = !reply.Taken && model!.Entry is not null && (key == Key.CursorUp || key == Key.Tab.WithShift);
+            inEntry = up;
+            return up ? Reply.Moved : reply;
+        }
+        if (key == Key.Enter)
+        {
+            return Reply.Say(new Entered(model!.Id, entry.Text));
+        }
+        if (key == Key.CursorDown || key == Key.Tab)
+        {
+            inEntry = model!.Reserved.Count + model.Answers.Count == 0;
+            return Reply.Moved;
+        }
+        return entry.Handle(key) ? Reply.Moved : Reply.NotMine;
+    }
+
+    public bool GoBack() => false;
+
+    public void Paste(string text)
+    {
+        if (inEntry)
+        {
+            entry.Insert(text);
+        }
+    }
+
+    public Sheet Draw(int width, int height)
+    {
+        List<TextLine> lower = [];
+        (int X, int Y) cursor = (0, 0);
+        if (model!.Entry is { } asked)
+        {
+            (IReadOnlyList<TextLine> rows, cursor) = DrawEntry(asked, width);
+            lower.AddRange(rows);
+        }
+        (IReadOnlyList<TextLine> choices, (int X, int Y) focus) = answers.Draw(width, focused: !inEntry);
+        cursor = inEntry ? cursor : (focus.X, focus.Y + lower.Count);
+        lower.AddRange(choices);
+        lower.AddRange(Hesitation(width));
+        int room = Math.Max(3, height - lower.Count - 2);
+        IReadOnlyList<TextLine> upper = DrawQuestion(width, room);
+        List<TextLine> all = [model.Title.With(Emphasis.Bold), .. Rows.Exactly(upper, Math.Min(room, Math.Max(upper.Count, room))), TextLine.Empty, .. lower];
+        return new Sheet(all, (cursor.X, cursor.Y + room + 2));
+    }
+
+    private IReadOnlyList<TextLine> DrawQuestion(int width, int room)
+    {
+        List<TextLine> text =
+        [
+            model!.Question.With(Emphasis.Bold),
+            .. Labelled("Why", model.Why),
+            .. Labelled("How", model.How),
+            .. model.Notes,
+        ];
+        if (Drawing(width, room) is not { } drawing)
+        {
+            return Rows.Window(Wrap.To(text, width), scroller, room);
+        }
+        TextLine caption = TextLine.Of(new Words("Here: "), new Words(model.Picture!.Place, Emphasis.Bold));
+        List<TextLine> right = [.. drawing.Lines, .. Wrap.To([caption with { Hanging = 6 }], drawing.Width)];
+        int narrow = width - drawing.Width - 2;
+        List<TextLine> left = Wrap.Flow(text, row => row < right.Count ? narrow : width);
+        IReadOnlyList<TextLine> shown = left.Count > room
+            ? Rows.Window(Wrap.To(text, narrow), scroller, room)
+            : Rows.Window(left, scroller, room);
+        return Rows.Beside(shown, [.. right.Take(room)], width - drawing.Width);
+    }
+
+    private DrawingModel? Drawing(int width, int room)
+    {
+        if (model!.Picture is not { } picture)
+        {
+            return null;
+        }
+        DrawingModel?[] sizes = [picture.Large, picture.Slim];
+        return sizes.FirstOrDefault(drawing => drawing!.Width + LeastText + 2 <= width && drawing.Rows.Count < room);
+    }
+
+    private (IReadOnlyList<TextLine> Rows, (int X, int Y) Cursor) DrawEntry(EntryModel asked, int width)
+    {
+        const string Label = "Answer: ";
+        int field = Math.Clamp(width - Label.Length - 20, 10, 30);
+        (string text, int cursor) = entry.View(field);
+        TextLine line = TextLine.Of(
+            new Words(Label),
+            new Words(Columns.Fit(text, field + 1), Emphasis.Underline | (inEntry ? Emphasis.Bold : Emphasis.None)),
+            new Words("  " + Columns.Cut(asked.Unit, Math.Max(0, width - Label.Length - field - 3))));
+        List<TextLine> rows = [line];
+        rows.AddRange(asked.Problem is { } problem
+            ? Wrap.To([TextLine.Of("! ", Emphasis.Bold).Then(problem) with { Hanging = 2 }], width)
+            : asked.Example.Length > 0 ? Wrap.To([TextLine.Of(asked.Example, Emphasis.Faint)], width) : []);
+        return (rows, (Label.Length + cursor, 0));
+    }
+
+    private List<TextLine> Hesitation(int width)
+    {
+        if (!model!.MayHesitate)
+        {
+            return [];
+        }
+        string text = answers.Hesitant ? "h [x] not quite sure: the next answer counts for less" : "h [ ] not quite sure";
+        return Wrap.To([TextLine.Of(" " + text, answers.Hesitant ? Emphasis.Bold : Emphasis.None)], width);
+    }
+
+    private static IEnumerable<TextLine> Labelled(string label, TextLine text) =>
+        text.Text.Length == 0 ? [] : [TextLine.Of(new Words(label + ": ", Emphasis.Underline)).Then(text)];
+}

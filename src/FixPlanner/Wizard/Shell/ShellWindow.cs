@@ -1,0 +1,212 @@
+using FixPlanner.Terminal;
+using Terminal.Gui.App;
+using Terminal.Gui.Input;
+using Terminal.Gui.Views;
+
+namespace FixPlanner.Wizard.Shell;
+
+/// <summary>The wizard's one window: header, gates, body, notice and keys; help beside or below the body.</summary>
+internal sealed class ShellWindow : Runnable, IStage
+{
+    private const int LeastWidth = 60;
+    private const int LeastHeight = 18;
+    private const int WideFrom = 100;
+
+    private readonly IApplication app;
+    private readonly IWizardProgram program;
+    private readonly string plainCommand;
+    private readonly IReadOnlyList<IScreen> screens;
+    private readonly Pane header = new();
+    private readonly Pane gates = new();
+    private readonly Pane body = new();
+    private readonly Pane aside = new();
+    private readonly Pane notice = new();
+    private readonly Pane footer = new();
+    private readonly Scroller helpScroller = new();
+    private IStageHand? hand;
+    private Frame frame;
+    private IScreen screen;
+    private bool helping;
+
+    /// <param name="app">Where the window runs.</param>
+    /// <param name="program">The program behind it.</param>
+    /// <param name="plainCommand">What to type to go on line by line, as in: fixplanner --plain car.logbook.yaml.</param>
+    /// <param name="more">Screens for kinds of models beyond the ready-made ones.</param>
+    public ShellWindow(IApplication app, IWizardProgram program, string plainCommand, IReadOnlyList<IScreen>? more = null)
+    {
+        (this.app, this.program, this.plainCommand) = (app, program, plainCommand);
+        screens = [.. more ?? [], new QuestionScreen(), new ListScreen(), new TextScreen()];
+        Add(header, gates, body, aside, notice, footer);
+        frame = program.Begin();
+        screen = ScreenFor(frame.Screen);
+        app.Keyboard.KeyDown += OnKey;
+        app.ScreenChanged += (_, _) => Redraw();
+        Redraw();
+    }
+
+    /// <inheritdoc/>
+    public Runnable Window => this;
+
+    /// <inheritdoc/>
+    public bool Over => frame.Over;
+
+    /// <inheritdoc/>
+    public (int X, int Y)? CursorAt { get; private set; }
+
+    /// <summary>The key table in force now: the window's keys, the step's, the screen's.</summary>
+    public IReadOnlyList<KeyRow> Keys => [.. ShellKeys.Table, .. frame.Keys, .. frame.Screen.Keys];
+
+    /// <inheritdoc/>
+    public void Attach(IStageHand hand) => this.hand = hand;
+
+    /// <summary>The one door: tells the program, shows what it answers. On the loop's thread only.</summary>
+    public void Send(Message message)
+    {
+        if (message is Suspend)
+        {
+            hand?.Suspend();
+        }
+        else if (message is ToggleHelp)
+        {
+            helping = !helping;
+            helpScroller.ToStart();
+        }
+        else if (message is not Back || !CloseSomething())
+        {
+            Update(message);
+        }
+        Redraw();
+    }
+
+    /// <summary>Tells the program something from another thread, such as a result that took time.</summary>
+    public void Post(Message message)
+    {
+        if (hand is null)
+        {
+            Send(message);
+        }
+        else
+        {
+            hand.Post(() => Send(message));
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Paste(string text)
+    {
+        // Outside a text a paste would answer questions by accident.
+        if (screen.Typing && !TooSmall)
+        {
+            screen.Paste(text);
+            Redraw();
+        }
+    }
+
+    private bool TooSmall => app.Screen.Width < LeastWidth || app.Screen.Height < LeastHeight;
+
+    private void Update(Message message)
+    {
+        // Leaving a half-typed answer keeps it; confirming it or anything else on the same question does not need that.
+        bool leaves = message is not (Entered or Drafted);
+        if (leaves && screen.Unconfirmed is { } draft)
+        {
+            program.Update(draft);
+        }
+        frame = program.Update(message);
+        screen = ScreenFor(frame.Screen);
+        if (frame.Over)
+        {
+            app.RequestStop(this);
+        }
+    }
+
+    private bool CloseSomething()
+    {
+        if (helping)
+        {
+            helping = false;
+            return true;
+        }
+        return screen.GoBack();
+    }
+
+    private IScreen ScreenFor(ScreenModel model)
+    {
+        IScreen fitting = screens.FirstOrDefault(one => one.Shows(model))
+            ?? throw new InvalidOperationException($"No screen shows a {model.GetType().Name}.");
+        fitting.Show(model);
+        return fitting;
+    }
+
+    private void OnKey(object? sender, Key key)
+    {
+        // Every key ends here: none reaches bindings of the library, which settings files could have changed.
+        key.Handled = true;
+        Message? message = Find(key, whileTyping: screen.Typing || TooSmall);
+        if (message is not null)
+        {
+            Send(message);
+        }
+        else if (!TooSmall && !(helping && helpScroller.Overflows && helpScroller.Handle(key, lines: false)))
+        {
+            Reply reply = screen.Handle(key);
+            if (reply.Message is { } said)
+            {
+                Send(said);
+            }
+            else if (reply.Taken)
+            {
+                Redraw();
+            }
+        }
+        else
+        {
+            Redraw();
+        }
+    }
+
+    private Message? Find(Key key, bool whileTyping) =>
+        Keys.FirstOrDefault(row => row.Key == key && (row.WhileTyping || !whileTyping))?.Does;
+
+    private void Redraw()
+    {
+        (int width, int height) = (app.Screen.Width, app.Screen.Height);
+        foreach (Pane pane in (Pane[])[header, gates, aside, notice, footer])
+        {
+            pane.Place(0, 0, 0, 0);
+        }
+        if (TooSmall)
+        {
+            body.Place(0, 0, width, height);
+            body.Show(SizeNotice.Rows(width, height, LeastWidth, LeastHeight, plainCommand));
+            CursorAt = (0, 0);
+            return;
+        }
+        header.Place(0, 0, width, 1);
+        header.Show([ShellLines.Header(frame, width)]);
+        gates.Place(0, 1, width, 1);
+        gates.Show([frame.Gates]);
+        notice.Place(0, height - 2, width, 1);
+        notice.Show([frame.Notice]);
+        footer.Place(0, height - 1, width, 1);
+        footer.Show([ShellLines.Footer([.. frame.Screen.Keys, .. frame.Keys, .. ShellKeys.Table], width, screen.Typing)]);
+        DrawBody(width, height - 4);
+    }
+
+    private void DrawBody(int width, int height)
+    {
+        bool wide = width >= WideFrom;
+        int right = helping && wide ? 42 : 0;
+        int below = helping && !wide ? height / 2 : 0;
+        body.Place(0, 2, width - right, height - below);
+        Sheet sheet = screen.Draw(width - right, height - below);
+        body.Show(sheet.Rows);
+        CursorAt = sheet.Cursor is { } at ? (at.X, Math.Min(at.Y, height - below - 1) + 2) : null;
+        if (helping)
+        {
+            (int w, int h) = wide ? (right, height) : (width, below);
+            aside.Place(width - w, 2 + height - h, w, h);
+            aside.Show(ShellLines.Help(frame.Screen, Keys, helpScroller, w, h, wide));
+        }
+    }
+}
