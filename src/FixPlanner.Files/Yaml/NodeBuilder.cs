@@ -6,7 +6,7 @@ using YamlDotNet.Core.Events;
 namespace FixPlanner.Files.Yaml;
 
 /// <summary>Builds nodes from events. An open map or list waits on a stack of our own until its end comes.</summary>
-internal sealed class NodeBuilder(string file, int skip, LineMap lines, ProblemList problems)
+internal sealed class NodeBuilder(string file, int skip, int length, LineMap lines, ProblemList problems)
 {
     private readonly Stack<Open> open = new();
     private bool hasDocument;
@@ -94,7 +94,7 @@ internal sealed class NodeBuilder(string file, int skip, LineMap lines, ProblemL
 
     private Place PlaceOf(ParsingEvent node) => lines.PlaceAt(file, Offset(node.Start));
 
-    private int Offset(Mark mark) => (int)mark.Index + skip;
+    private int Offset(Mark mark) => Math.Min((int)mark.Index + skip, length);
 
     private static YamlStyle StyleOf(ScalarStyle style) => style switch
     {

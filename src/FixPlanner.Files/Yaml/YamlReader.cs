@@ -25,10 +25,10 @@ internal static class YamlReader
         int skip = text.StartsWith(LineMap.ByteOrderMark) ? 1 : 0;
         var lines = new LineMap(text);
         var found = new ProblemList();
-        var builder = new NodeBuilder(file, skip, lines, found);
+        var builder = new NodeBuilder(file, skip, text.Length, lines, found);
         try
         {
-            var parser = new Parser(new StringReader(skip == 0 ? text : text[skip..]));
+            var parser = new Parser(new StringReader(text[skip..] + MissingLineEnd(text)));
             while (parser.MoveNext() && builder.Take(parser.Current!))
             {
             }
@@ -46,4 +46,7 @@ internal static class YamlReader
         problems.AddRange(found.InOrder());
         return found.HasErrors ? null : new YamlDocument(file, text, builder.Root);
     }
+
+    // A last line says the same whether its editor ended it or not.
+    private static string MissingLineEnd(string text) => text.EndsWith('\n') || text.EndsWith('\r') ? "" : "\n";
 }

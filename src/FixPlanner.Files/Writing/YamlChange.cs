@@ -1,0 +1,12 @@
+namespace FixPlanner.Files.Writing;
+
+/// <summary>One change as it was made, so that it can be taken back or made again.</summary>
+/// <param name="Path">Where something was made, replaced or removed: the outermost new piece.</param>
+/// <param name="Old">What stood there; null when nothing did.</param>
+/// <param name="New">What stands there now; null when it was removed.</param>
+internal sealed record YamlChange(YamlPath Path, YamlValue? Old, YamlValue? New)
+{
+    public YamlChange Inverse => new(Path, New, Old);
+
+    public YamlEdit Edit => new(Path, New);
+}
