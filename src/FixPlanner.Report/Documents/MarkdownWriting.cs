@@ -1,0 +1,75 @@
+using System.Text;
+
+namespace FixPlanner.Report.Documents;
+
+/// <summary>A document as CommonMark with pipe tables.</summary>
+public static class MarkdownWriting
+{
+    /// <summary>Writes a document.</summary>
+    /// <param name="document">The document.</param>
+    /// <returns>The Markdown.</returns>
+    public static string Write(Document document)
+    {
+        StringBuilder text = new();
+        text.Append("# ").Append(document.Title).Append('\n');
+        foreach (Block block in document.Blocks)
+        {
+            text.Append('\n');
+            Write(block, text);
+        }
+
+        return text.ToString();
+    }
+
+    private static void Write(Block block, StringBuilder text)
+    {
+        switch (block)
+        {
+            case Heading h:
+                text.Append('#', h.Level).Append(' ').Append(h.Text).Append('\n');
+                break;
+            case Paragraph p:
+                text.Append(p.Text).Append('\n');
+                break;
+            case Warning w:
+                text.Append("> **").Append(w.Word).Append(":** ").Append(w.Text).Append('\n');
+                break;
+            case Bullets b:
+                foreach (string item in b.Items)
+                {
+                    text.Append("- ").Append(item).Append('\n');
+                }
+
+                break;
+            case Table t:
+                Row(t.Columns, text);
+                text.Append('|').Append(string.Concat(Enumerable.Repeat(" --- |", t.Columns.Count))).Append('\n');
+                foreach (IReadOnlyList<string> row in t.Rows)
+                {
+                    Row(row, text);
+                }
+
+                break;
+            case Picture picture:
+                text.Append(picture.Words).Append('\n');
+                break;
+            case Card c:
+                text.Append("### ").Append(c.Title).Append('\n');
+                foreach (Block inner in c.Blocks)
+                {
+                    text.Append('\n');
+                    Write(inner, text);
+                }
+
+                break;
+            case SignatureBox s:
+                text.Append("- [ ] **").Append(s.What).Append("** - who: ").Append(s.By).Append("; evidence: ").Append(s.Evidence).Append("; name, date, signature: \\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\n");
+                break;
+            default:
+                throw new ArgumentException($"a block of an unknown kind: {block.GetType().Name}", nameof(block));
+        }
+    }
+
+    private static void Row(IReadOnlyList<string> cells, StringBuilder text) =>
+        text.Append("| ").Append(string.Join(" | ", cells.Select(c => c.Replace("|", "\\|")))).Append(" |\n");
+}

@@ -1,0 +1,317 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Json;
+using FixPlanner.Core.Diagnosis;
+using FixPlanner.Core.Interview;
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Planning;
+using FixPlanner.Core.Quantities;
+using FixPlanner.Core.Safety;
+
+namespace FixPlanner.Report.Plans;
+
+/// <summary>The plan for programs. Keys carry their units and only ever gain neighbours; docs/guide/json.md describes them.</summary>
+public static class PlanJson
+{
+    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>Writes the plan.</summary>
+    /// <param name="a">What follows from the logbook, fully worked out.</param>
+    /// <returns>JSON, ended by a line feed.</returns>
+    public static string Write(Assessment a)
+    {
+        ArrayBufferWriter<byte> bytes = new();
+        using (Utf8JsonWriter json = new(bytes, Options))
+        {
+            json.WriteStartObject();
+            json.WriteString("car", a.Situation.Logbook.Name);
+            json.WriteString("date", $"{a.Situation.Today:yyyy-MM-dd}");
+            json.WriteStartObject("pack");
+            json.WriteString("id", a.Situation.Pack.Id);
+            json.WriteString("version", a.Situation.Pack.Version);
+            json.WriteEndObject();
+            json.WriteString("headline", a.Plan.Headline);
+            json.WriteString("note", PlanWords.NotACertificate);
+            Safety(json, a);
+            Causes(json, a);
+            Items(json, a);
+            LeftOut(json, a.Plan);
+            Totals(json, a.Plan);
+            Frontier(json, a.Plan);
+            Next(json, a);
+            json.WriteStartArray("cautions");
+            foreach (string caution in PlanWords.Cautions)
+            {
+                json.WriteStringValue(caution);
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("sources");
+            foreach (Source s in PlanDocument.UsedSources(a))
+            {
+                json.WriteStartObject();
+                json.WriteString("id", s.Id);
+                json.WriteString("grade", $"{s.Grade}");
+                json.WriteString("what", Prose.Plain(s.What));
+                json.WriteString("where", s.Where);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(bytes.WrittenSpan) + "\n";
+    }
+
+    private static void Safety(Utf8JsonWriter json, Assessment a)
+    {
+        json.WriteStartArray("safety");
+        foreach (GateStatus g in a.Plan.Gates)
+        {
+            json.WriteStartObject();
+            json.WriteString("gate", g.Gate.Id);
+            json.WriteString("title", Prose.Plain(g.Gate.Title));
+            json.WriteString("state", PlanWords.StateKey(g.State));
+            json.WriteString("level", PlanWords.LevelKey(g.Gate.Level));
+            json.WriteString("trigger", g.Triggers.Count > 0 ? string.Join(" / ", g.Triggers.Select(t => Prose.Plain(t.InWords))) : Prose.Plain(g.Gate.TriggerInWords));
+            json.WriteString("action", Prose.Plain(g.Gate.RequiredAction));
+            json.WriteStartArray("must_know");
+            foreach (OpenMustKnow open in g.Open)
+            {
+                json.WriteStringValue(open.Ask);
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("sign_off");
+            foreach (SignOffStatus s in g.SignOffs)
+            {
+                json.WriteStartObject();
+                json.WriteString("kind", s.Rule.Kind);
+                json.WriteString("by", Prose.Plain(s.Rule.By));
+                json.WriteString("evidence", Prose.Plain(s.Rule.Evidence));
+                json.WriteBoolean("counts", s.Counts);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Causes(Utf8JsonWriter json, Assessment a)
+    {
+        json.WriteStartArray("causes");
+        foreach (Mechanism m in a.Situation.Pack.Mechanisms.OrderByDescending(m => a.Beliefs.Probability(m.Id)).ThenBy(m => m.Id, StringComparer.Ordinal))
+        {
+            json.WriteStartObject();
+            json.WriteString("cause", m.Id);
+            json.WriteString("title", Prose.Plain(m.Title));
+            Number(json, "probability", a.Beliefs.Probability(m.Id));
+            json.WriteStartArray("reasons");
+            foreach (Reason r in a.Beliefs.Reasons(m.Id))
+            {
+                json.WriteStartObject();
+                json.WriteString("observation", r.Observation);
+                json.WriteString("answer", r.Answer);
+                Number(json, "log_odds", r.LogOdds);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Items(Utf8JsonWriter json, Assessment a)
+    {
+        json.WriteStartArray("plan");
+        foreach (PlanItem i in a.Plan.Items)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("rank", i.Rank);
+            json.WriteString("stage", PlanWords.Stage(i.Stage));
+            json.WriteString("fix", i.Fix.Id);
+            json.WriteString("title", Prose.Plain(i.Fix.Title));
+            json.WriteString("shown_as", PlanWords.Shown(i.ShownAs).Replace(' ', '_'));
+            Triangle(json, "cost_eur", i.Fix.Cost);
+            Triangle(json, "hours", i.Fix.Hours);
+            json.WriteStartObject("effects");
+            foreach (PlannedEffect e in i.Effects)
+            {
+                Spread(json, e.Key, e.AsBelieved);
+            }
+
+            json.WriteEndObject();
+            json.WriteStartObject("effects_if_cause");
+            foreach (PlannedEffect e in i.Effects)
+            {
+                Spread(json, e.Key, e.IfCause);
+            }
+
+            json.WriteEndObject();
+            Number(json, "in_best_set_share", i.InBestSetShare);
+            Strings(json, "held_by", i.HeldBy.Select(g => g.Gate.Id));
+            json.WriteStartArray("reasons");
+            foreach (PlanReason r in i.Reasons)
+            {
+                json.WriteStartObject();
+                json.WriteString("cause", r.Cause);
+                Number(json, "probability", r.Probability);
+                json.WriteString("action", r.Action.ToString().ToLowerInvariant());
+                json.WriteString("observation", r.Observation);
+                json.WriteString("answer", r.Answer);
+                Number(json, "log_odds", r.LogOdds);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            Strings(json, "cautions", [.. i.Fix.SafetyNote.Length > 0 ? [Prose.Plain(i.Fix.SafetyNote)] : Array.Empty<string>(), .. i.WithTheWork.Select(g => $"{Prose.Plain(g.Title)}: {Prose.Plain(g.RequiredAction)}"), .. i.BeforeFastUse.Select(g => $"before driving faster than now: {Prose.Plain(g.Title)}")]);
+            json.WriteString("trial", i.Fix.Trial is { } trial ? Prose.Plain(trial.Do) : null);
+            json.WriteString("reversible", PlanWords.Reversible(i.Fix));
+            json.WriteString("legal", Prose.Plain(i.Fix.LegalNote.Length > 0 ? i.Fix.LegalNote : a.Situation.Pack.Scales.DefaultLegalNote));
+            json.WriteStartArray("verify");
+            foreach (Verification v in i.Fix.Verify)
+            {
+                json.WriteStartObject();
+                json.WriteString("observation", v.Observation);
+                json.WriteString("expect", v.Expect);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteString("maturity", i.Fix.Maturity.ToString().ToLowerInvariant());
+            json.WriteString("for_gate", i.ForGate?.Gate.Id);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void LeftOut(Utf8JsonWriter json, Plan plan)
+    {
+        json.WriteStartArray("left_out");
+        foreach (LeftOut l in plan.LeftOut.OrderBy(l => l.Fix.Id, StringComparer.Ordinal))
+        {
+            json.WriteStartObject();
+            json.WriteString("fix", l.Fix.Id);
+            json.WriteString("why", Prose.Plain(l.InWords));
+            json.WriteString("kind", JsonNamingPolicy.SnakeCaseLower.ConvertName(l.Why.ToString()));
+            json.WriteString("gate", l.Gate?.Gate.Id);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Totals(Utf8JsonWriter json, Plan plan)
+    {
+        PlanTotals t = plan.Totals;
+        json.WriteStartObject("totals");
+        Spread(json, "cost_eur", t.CostEur);
+        Number(json, "likely_cost_eur", t.LikelyCostEur);
+        Spread(json, "hours", t.Hours);
+        Number(json, "likely_hours", t.LikelyHours);
+        Number(json, "spent_eur", t.SpentEur);
+        Number(json, "safety_eur", t.SafetyEur);
+        Number(json, "shortfall_eur", t.ShortfallEur);
+        Number(json, "budget_eur", t.BudgetEur);
+        Number(json, "hours_limit", t.HoursLimit);
+        Number(json, "points", t.Points);
+        Number(json, "proven_gap_percent", plan.ProvenGapPercent);
+        json.WriteStartObject("effects");
+        foreach (PlannedEffect e in t.Effects)
+        {
+            Spread(json, e.Key, e.AsBelieved);
+        }
+
+        json.WriteEndObject();
+        json.WriteStartObject("effects_if_cause");
+        foreach (PlannedEffect e in t.Effects)
+        {
+            Spread(json, e.Key, e.IfCause);
+        }
+
+        json.WriteEndObject();
+        json.WriteEndObject();
+        Number(json, "regret", plan.Regret);
+        Number(json, "overrun_probability", t.OverrunProbability);
+    }
+
+    private static void Frontier(Utf8JsonWriter json, Plan plan)
+    {
+        json.WriteStartArray("frontier");
+        foreach (FrontierStep step in plan.Frontier)
+        {
+            json.WriteStartObject();
+            Number(json, "budget_eur", step.BudgetEur);
+            Number(json, "benefit", step.Points);
+            Strings(json, "fixes", step.Fixes);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Next(Utf8JsonWriter json, Assessment a)
+    {
+        if (a.Plan.NextQuestion is not { } next)
+        {
+            json.WriteNull("next_question");
+            return;
+        }
+
+        json.WriteStartObject("next_question");
+        json.WriteString("kind", next.IsFact ? "fact" : "observation");
+        json.WriteString("id", next.Id);
+        Fact? fact = next.IsFact ? a.Situation.Pack.Fact(next.Id) : null;
+        Observation? observation = next.IsFact ? null : a.Situation.Pack.Observation(next.Id);
+        json.WriteString("question", Prose.Plain(fact?.Ask ?? observation?.Question ?? next.Id));
+        Strings(json, "answers", fact is null ? observation?.Answers.Select(x => x.Id) ?? [] : fact.Kind == FactKind.YesNo ? ["yes", "no"] : fact.Choices);
+        json.WriteString("why", next.Why);
+        Number(json, "gain", next.GainPoints);
+        Number(json, "effort_min", next.EffortMinutes);
+        json.WriteEndObject();
+    }
+
+    private static void Strings(Utf8JsonWriter json, string name, IEnumerable<string> items)
+    {
+        json.WriteStartArray(name);
+        foreach (string item in items)
+        {
+            json.WriteStringValue(item);
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Triangle(Utf8JsonWriter json, string name, Triangle t) => Three(json, name, t.Low, t.Likely, t.High);
+
+    private static void Spread(Utf8JsonWriter json, string name, Spread s) => Three(json, name, s.Low, s.Likely, s.High);
+
+    private static void Three(Utf8JsonWriter json, string name, double low, double likely, double high)
+    {
+        json.WriteStartObject(name);
+        Number(json, "low", low);
+        Number(json, "likely", likely);
+        Number(json, "high", high);
+        json.WriteEndObject();
+    }
+
+    // Nine significant figures: more is noise, and the same on every machine.
+    private static void Number(Utf8JsonWriter json, string name, double? value)
+    {
+        if (value is not { } number)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        double rounded = number == 0 || !double.IsFinite(number) ? 0 : double.Parse($"{number:G9}");
+        json.WriteNumber(name, rounded == 0 ? 0 : rounded);
+    }
+}
