@@ -42,6 +42,7 @@ internal static class CoastPart
         }
 
         int first = trace.IndexAt(trace.Times[top] + Settling);
+        last = first < last ? BrakePoint.LastRolling(trace, first, last) : last;
         if (last - first < 8)
         {
             return null;
