@@ -9,6 +9,11 @@ internal static class PhysicsChecks
         ("vents.csv", VentChecks.Computed),
         ("glass.csv", GlassChecks.Computed),
         ("panels-and-wake.csv", PanelAndWakeChecks.Computed),
+        ("noise.csv", NoiseChecks.Computed),
+        ("flow-paint.csv", FlowPaintChecks.Computed),
+        ("tufts.csv", TuftChecks.Computed),
+        ("separation.csv", SeparationChecks.Computed),
+        ("cooling.csv", CoolingChecks.Computed),
     ];
 
     public static IEnumerable<(CheckRow Row, Func<CheckRow, double>? Compute)> All() =>

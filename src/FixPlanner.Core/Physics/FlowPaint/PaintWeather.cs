@@ -1,3 +1,4 @@
+using FixPlanner.Core.Physics.Air;
 using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Physics.FlowPaint;
@@ -5,8 +6,6 @@ namespace FixPlanner.Core.Physics.FlowPaint;
 /// <summary>The day and the place on the car at which paint is tried.</summary>
 public sealed record PaintWeather
 {
-    private const double DryAirGasConstant = 287.055;
-
     /// <summary>Takes the day.</summary>
     /// <param name="air">Air temperature, -5 to 45 degrees Celsius.</param>
     /// <param name="humidity">Relative humidity, 0 to 1; matters for water only.</param>
@@ -38,7 +37,7 @@ public sealed record PaintWeather
     public Temperature Panel { get; }
 
     // Dry air: the moisture of the day changes density by under 1 %, the plate law is good to 40 %.
-    internal double DensityKgM3 => Pressure.Pascals / (DryAirGasConstant * Air.Kelvins);
+    internal double DensityKgM3 => Pressure.Pascals / (AirProperties.GasConstantDryAir * Air.Kelvins);
 
-    internal double KinematicViscosityM2S => 1.458e-6 * Math.Pow(Air.Kelvins, 1.5) / (Air.Kelvins + 110.4) / DensityKgM3;
+    internal double KinematicViscosityM2S => AirProperties.KinematicViscosity(Air, AirDensity.FromKilogramsPerCubicMetre(DensityKgM3));
 }

@@ -43,8 +43,8 @@ public static class GeometryPriors
         double leaves = 1 - stays.Above(radius.Metres);
         double ratio = ShapeChance.Ratio(leaves, 1 - stays.UsuallyAbove, stays.Wrong);
         string reason = $"radius {Mm(radius)} mm against {Mm(edge.NeededRadius)} mm that the air needs to follow the edge at this speed";
-        yield return Line("o_corner_radius", "m_corner_bubble", leaves, ratio, 1, reason);
-        yield return Line("o_corner_radius", "m_bonnet_edge_bubble", leaves, ratio, Weak, reason);
+        yield return Line("front-edge-radius", "front-corner-separation", leaves, ratio, 1, reason);
+        yield return Line("front-edge-radius", "bonnet-edge-bubble", leaves, ratio, Weak, reason);
     }
 
     private static IEnumerable<GeometryEvidence> Header(GeometryFacts facts)
@@ -62,12 +62,12 @@ public static class GeometryPriors
         double bubble = 1 - ((1 - proud.Above(stepMm)) * (1 - sharp));
         double usualBubble = 1 - ((1 - proud.UsuallyAbove) * (1 - HeaderUsuallyTooSharp));
         string length = stepMm >= 1 ? $"; behind it the air lands after {Mm(Bubble.Of(ObstacleKind.Fence, step).Likely)} mm" : string.Empty;
-        yield return Line("o_header_step", "m_header_bubble", bubble, ShapeChance.Ratio(bubble, usualBubble, RuleWrong), 1,
+        yield return Line("header-step", "header-bubble", bubble, ShapeChance.Ratio(bubble, usualBubble, RuleWrong), 1,
             $"{Mm(step)} mm proud of the roof skin{length}");
 
         ShapeChance edge = new(Border: 2, Width: 0.7, UsualSize: 4, UsualSpread: 0.7, RuleWrong);
         double whistles = edge.Above(stepMm);
-        yield return Line("o_header_step", "m_edge_tone", whistles, ShapeChance.Ratio(whistles, edge.UsuallyAbove, RuleWrong), Weak,
+        yield return Line("header-step", "edge-whistle", whistles, ShapeChance.Ratio(whistles, edge.UsuallyAbove, RuleWrong), Weak,
             $"an edge {Mm(step)} mm high in fast air");
     }
 
@@ -102,10 +102,10 @@ public static class GeometryPriors
         double roundRatio = ShapeChance.Ratio(isRound, round.UsuallyAbove, TailRuleWrong);
         double cleanRatio = ShapeChance.Ratio(1 - isSoft, 1 - soft.UsuallyAbove, TailRuleWrong);
         string reason = $"rear edges of {Mm(radius)} mm radius; the air lets go at one line below about 3 mm and follows the edge round above about 60 mm";
-        yield return Line("o_tail_edge", "m_no_leaving_edge", isSoft, softRatio, 1, reason);
-        yield return Line("o_tail_edge", "m_side_tail_wrap", isRound, roundRatio, 0.6, reason);
-        yield return Line("o_tail_edge", "m_roof_tail_sep", isRound, roundRatio, Weak, reason);
-        yield return Line("o_tail_edge", "m_base_dead_air", 1 - isSoft, cleanRatio, Weak, reason);
+        yield return Line("tail-edge-radius", "no-clean-edge-at-tail", isSoft, softRatio, 1, reason);
+        yield return Line("tail-edge-radius", "flow-wraps-rear-corners", isRound, roundRatio, 0.6, reason);
+        yield return Line("tail-edge-radius", "ragged-roof-tail", isRound, roundRatio, Weak, reason);
+        yield return Line("tail-edge-radius", "dead-air-behind-tail", 1 - isSoft, cleanRatio, Weak, reason);
     }
 
     private static IEnumerable<GeometryEvidence> Slant(GeometryFacts facts)
@@ -118,9 +118,9 @@ public static class GeometryPriors
         string reason = $"the tail falls at {Math.Round(slant.Degrees)} degrees; air follows up to about 25 and leaves above about 30";
         (int, int) fastbackToNotch = (12, 55);
         (int, int) anyTail = (10, 80);
-        yield return Between("m_notch_sep", slant.Degrees, (23, 4), (50, 6), fastbackToNotch, 1, reason);
-        yield return Between("m_rear_lift", slant.Degrees, (8, 4), (38, 6), anyTail, Weak, reason);
-        yield return Between("m_base_dead_air", slant.Degrees, (50, 6), (200, 6), anyTail, Weak, reason);
+        yield return Between("notchback-separation", slant.Degrees, (23, 4), (50, 6), fastbackToNotch, 1, reason);
+        yield return Between("rear-axle-lift", slant.Degrees, (8, 4), (38, 6), anyTail, Weak, reason);
+        yield return Between("dead-air-behind-tail", slant.Degrees, (50, 6), (200, 6), anyTail, Weak, reason);
     }
 
     // The cause needs an angle between two borders; what is usual is averaged over the tails of the cars that can have the cause.
@@ -130,7 +130,7 @@ public static class GeometryPriors
         double Chance(double angle) => Normal.CDF(0, 1, (angle - from.At) / from.Width) * Normal.CDF(0, 1, (to.At - angle) / to.Width);
         double usual = Enumerable.Range(tails.From, tails.To - tails.From + 1).Average(angle => Chance(angle));
         double chance = Chance(degrees);
-        return Line("o_rear_slant", mechanism, chance, ShapeChance.Ratio(chance, usual, SlantRuleWrong), weight, reason);
+        return Line("tail-slope", mechanism, chance, ShapeChance.Ratio(chance, usual, SlantRuleWrong), weight, reason);
     }
 
     private static GeometryEvidence Line(string observation, string mechanism, double chance, double ratio, double weight, string reason) =>

@@ -16,7 +16,7 @@ public class GeometryPriorsTests
     public void Of_FrontEdge_SpeaksAboutAsLoudAsTheLinksItReplaces(double millimetres, double low, double high)
     {
         // The replaced links say 3 under 15 mm, 1.5 from 15 to 50 mm, 0.33 over 50 mm (judgement of the pack).
-        Assert.InRange(Ratio(new() { FrontEdgeRadius = Length.FromMillimetres(millimetres) }, "m_corner_bubble"), low, high);
+        Assert.InRange(Ratio(new() { FrontEdgeRadius = Length.FromMillimetres(millimetres) }, "front-corner-separation"), low, high);
     }
 
     [Theory]
@@ -24,14 +24,14 @@ public class GeometryPriorsTests
     [InlineData(30, 1.5, 3.5)]
     [InlineData(80, 2.5, 6)]
     public void Of_TailEdge_SoftEdgesSpeakForNoLeavingEdge(double millimetres, double low, double high) =>
-        Assert.InRange(Ratio(new() { TailEdgeRadius = Length.FromMillimetres(millimetres) }, "m_no_leaving_edge"), low, high);
+        Assert.InRange(Ratio(new() { TailEdgeRadius = Length.FromMillimetres(millimetres) }, "no-clean-edge-at-tail"), low, high);
 
     [Theory]
     [InlineData(12, 0.1, 0.5)]
     [InlineData(35, 2.5, 5)]
     [InlineData(70, 0.1, 0.6)]
     public void Of_Slant_OnlyTheMiddleRangeSpeaksForANotch(double degrees, double low, double high) =>
-        Assert.InRange(Ratio(new() { TailSlant = Angle.FromDegrees(degrees) }, "m_notch_sep"), low, high);
+        Assert.InRange(Ratio(new() { TailSlant = Angle.FromDegrees(degrees) }, "notchback-separation"), low, high);
 
     [Fact]
     public void Of_ShortSlant_SaysNothing() =>
@@ -42,7 +42,7 @@ public class GeometryPriorsTests
     {
         GeometryFacts step = new() { HeaderStep = Length.FromMillimetres(3) };
 
-        Assert.True(Ratio(step with { HeaderRadius = Length.FromMillimetres(150) }, "m_header_bubble") < Ratio(step, "m_header_bubble"));
+        Assert.True(Ratio(step with { HeaderRadius = Length.FromMillimetres(150) }, "header-bubble") < Ratio(step, "header-bubble"));
     }
 
     [Fact]
@@ -67,8 +67,8 @@ public class GeometryPriorsTests
     [Fact]
     public void Of_SharperFrontEdge_NeverSpeaksLess() =>
         Gen.Select(Gen.Double[0, 0.25], Gen.Double[0.001, 0.05]).Sample((radius, more) =>
-            Assert.True(Ratio(new() { FrontEdgeRadius = Length.FromMetres(radius) }, "m_corner_bubble")
-                >= Ratio(new() { FrontEdgeRadius = Length.FromMetres(radius + more) }, "m_corner_bubble")));
+            Assert.True(Ratio(new() { FrontEdgeRadius = Length.FromMetres(radius) }, "front-corner-separation")
+                >= Ratio(new() { FrontEdgeRadius = Length.FromMetres(radius + more) }, "front-corner-separation")));
 
     [Fact]
     public void Of_UsualCars_LeaveThePriorWhereItIs()
