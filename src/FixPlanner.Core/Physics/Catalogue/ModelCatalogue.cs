@@ -1,4 +1,9 @@
 using FixPlanner.Core.Physics.Air;
+using FixPlanner.Core.Physics.Cooling;
+using FixPlanner.Core.Physics.FlowPaint;
+using FixPlanner.Core.Physics.Noise;
+using FixPlanner.Core.Physics.Separation;
+using FixPlanner.Core.Physics.Tufts;
 
 namespace FixPlanner.Core.Physics.Catalogue;
 
@@ -9,6 +14,11 @@ public static class ModelCatalogue
     public static IReadOnlyList<PhysicsModel> All { get; } =
     [
         .. AirModels.All,
+        .. NoiseModels.All,
+        .. FlowPaintModels.All,
+        .. TuftModels.All,
+        .. SeparationModels.All,
+        .. CoolingModels.All,
     ];
 
     /// <summary>A model by its name.</summary>

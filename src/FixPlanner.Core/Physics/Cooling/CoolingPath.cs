@@ -1,3 +1,4 @@
+using FixPlanner.Core.Physics.Vents;
 using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Physics.Cooling;
@@ -37,14 +38,7 @@ public sealed record CoolingPath
 
     /// <summary>Loss of grille and inlet on the face of the core.</summary>
     /// <source key="blevins-1984" place="sharp slats, read in an open library">[0.5 (1 - a) + (1 - a2)] / a2</source>
-    public double InletLoss
-    {
-        get
-        {
-            double open = OpenShare * (1 - BlankedShare);
-            return ((0.5 * (1 - open)) + (1 - (open * open))) / (open * open);
-        }
-    }
+    public double InletLoss => EffectiveArea.GrilleLoss(OpenShare * (1 - BlankedShare));
 
     /// <summary>Speed of the air through the face of the core.</summary>
     /// <param name="speed">Air past the car, 0 to 70 m/s.</param>

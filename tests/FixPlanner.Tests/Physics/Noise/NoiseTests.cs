@@ -148,15 +148,6 @@ public class NoiseTests
     }
 
     [Fact]
-    public void LiftSpeed_WorkedExample_Is80()
-    {
-        // By hand: sqrt(2 * 60 * 3.6 / (0.8 * 1.2 * 0.9)) = 22.36 m/s.
-        AirSpeed speed = SealLeak.LiftSpeed(LineLoad.FromNewtonsPerMetre(60), Length.FromMetres(3.6), Area.FromSquareMetres(0.8), 0.9, AirDensity.FromKilogramsPerCubicMetre(1.2));
-
-        Assert.Equal(22.36, speed.MetresPerSecond, 0.01);
-    }
-
-    [Fact]
     public void Change_BackAndForth_IsNothing() =>
         Gen.Select(Speeds, Speeds).Sample((from, to) =>
         {

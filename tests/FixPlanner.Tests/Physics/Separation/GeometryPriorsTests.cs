@@ -87,6 +87,68 @@ public class GeometryPriorsTests
         Assert.Equal(1, ShapeChance.Ratio(mean, rule.UsuallyAbove, rule.Wrong), 0.006);
     }
 
+    [Theory]
+    [InlineData("front-edge-radius", "sharp", "front-corner-separation", true)]
+    [InlineData("front-edge-radius", "round", "front-corner-separation", false)]
+    [InlineData("header-step", "big", "header-bubble", true)]
+    [InlineData("tail-edge-radius", "sharp", "no-clean-edge-at-tail", false)]
+    [InlineData("tail-edge-radius", "round", "flow-wraps-rear-corners", true)]
+    [InlineData("tail-slope", "steep", "notchback-separation", true)]
+    [InlineData("tail-slope", "upright", "notchback-separation", false)]
+    public void Of_CoarseAnswer_SpeaksTheSameWayAsTheLinkItReplaces(string observation, string answer, string cause, bool speaksFor)
+    {
+        double ratio = GeometryAnswers.Of(observation, answer, new()).Single(line => line.Mechanism == cause).LikelihoodRatio;
+
+        Assert.Equal(speaksFor, ratio > 1);
+        Assert.InRange(ratio, 0.125, 8);
+    }
+
+    [Fact]
+    public void Of_UnknownAnswer_SaysNothing() => Assert.Empty(GeometryAnswers.Of("header-step", "not sure", new()));
+
+    [Fact]
+    public void Observations_Ids_AreThoseThatThePackMarks()
+    {
+        // The pack is text beside the sources; what it marks as replaced by a model must be exactly what is replaced here.
+        string rules = Path.Combine(Root(), "rules", "zones");
+        string[] marked = [.. Directory.EnumerateFiles(rules, "observations.yaml", SearchOption.AllDirectories).SelectMany(Marked).Order()];
+
+        Assert.Equal(marked, GeometryAnswers.Observations.Order());
+        string[] causes = [.. Directory.EnumerateFiles(rules, "*.yaml", SearchOption.AllDirectories)
+            .Where(file => Path.GetFileName(Path.GetDirectoryName(file)) == "mechanisms").Select(file => Path.GetFileNameWithoutExtension(file)!)];
+        Assert.Subset(causes.ToHashSet(), GeometryPriors.Of(new()
+        {
+            FrontEdgeRadius = Length.FromMillimetres(20),
+            HeaderStep = Length.FromMillimetres(5),
+            TailEdgeRadius = Length.FromMillimetres(20),
+            TailSlant = Angle.FromDegrees(30),
+        }).Select(line => line.Mechanism).ToHashSet());
+    }
+
+    private static IEnumerable<string> Marked(string file)
+    {
+        string id = string.Empty;
+        foreach (string line in File.ReadLines(file))
+        {
+            id = line.StartsWith("  - id: ", StringComparison.Ordinal) ? line[8..].Trim() : id;
+            if (line.Trim() == "replaced_by_model: yes")
+            {
+                yield return id;
+            }
+        }
+    }
+
+    private static string Root()
+    {
+        DirectoryInfo? folder = new(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "FixPlanner.sln")))
+        {
+            folder = folder.Parent;
+        }
+
+        return folder?.FullName ?? throw new DirectoryNotFoundException("the tests run inside the source tree");
+    }
+
     private static double Ratio(GeometryFacts facts, string mechanism) =>
         GeometryPriors.Of(facts).Single(line => line.Mechanism == mechanism).LikelihoodRatio;
 }
