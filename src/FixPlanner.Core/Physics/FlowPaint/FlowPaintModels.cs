@@ -39,7 +39,7 @@ public static class FlowPaintModels
             ModelOutput.Of("works_from_kmh", UnitKind.Speed, "km/h", "slowest speed at which this carrier would do; none when there is none, or when it works already"),
             ModelOutput.Word("verdict", "paint works, use tufts, not known"),
             ModelOutput.Word("because", "what stands in the way"),
-            ModelOutput.Word("other_carriers", "carriers that would work as the run is planned"),
+            ModelOutput.Word("other_carriers", "carriers that would work as the run is planned; not looked for when this one works"),
         ],
         Source = "plate law and thinning from memory; vapour pressures, densities and viscosities read in open copies of handbook tables",
         Validity = "attached flow; where the flow has left the skin paint pools and drips",
@@ -67,7 +67,12 @@ public static class FlowPaintModels
                 _ => "not known",
             })
             .Saying("because", answer.Obstacles.Count == 0 ? "nothing stands in the way" : string.Join("; ", answer.Obstacles.Select(Words)))
-            .Saying("other_carriers", others.Length == 0 ? "none" : string.Join(", ", others))
+            .Saying("other_carriers", (answer.Verdict, others.Length) switch
+            {
+                (PaintVerdict.PaintWorks, _) => "not looked for",
+                (_, 0) => "none",
+                _ => string.Join(", ", others),
+            })
             .Warning(run.Carrier.AutoIgnition is { } hot
                 ? $"lights by itself on a surface of {Math.Round(hot.DegreesCelsius)} °C: nothing forward of or above a hot exhaust, extinguisher at hand; {run.Carrier.Note}"
                 : run.Carrier.Note);
