@@ -1,9 +1,13 @@
 using FixPlanner.Core.Physics.Air;
 using FixPlanner.Core.Physics.Cooling;
 using FixPlanner.Core.Physics.FlowPaint;
+using FixPlanner.Core.Physics.Glass;
 using FixPlanner.Core.Physics.Noise;
+using FixPlanner.Core.Physics.Panels;
 using FixPlanner.Core.Physics.Separation;
 using FixPlanner.Core.Physics.Tufts;
+using FixPlanner.Core.Physics.Vents;
+using FixPlanner.Core.Physics.Wake;
 
 namespace FixPlanner.Core.Physics.Catalogue;
 
@@ -19,6 +23,10 @@ public static class ModelCatalogue
         .. TuftModels.All,
         .. SeparationModels.All,
         .. CoolingModels.All,
+        .. VentModels.All,
+        .. GlassModels.All,
+        .. PanelModels.All,
+        .. WakeModels.All,
     ];
 
     /// <summary>A model by its name.</summary>

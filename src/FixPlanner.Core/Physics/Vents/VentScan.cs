@@ -19,9 +19,12 @@ public static class VentScan
     /// <uncertainty>The speed of turning goes with the root of the pressures of fan or heat against a difference of two guessed coefficients: often a factor of two. See <see cref="VentCertainty"/>.</uncertainty>
     /// <source key="own-derivation" place="scan of the solved network and bisection">m(V) = 0</source>
     /// <exception cref="ArgumentException">No such opening.</exception>
-    public static VentVerdict Of(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest)
+    public static VentVerdict Of(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest) => Of(network, air, vent, fastest, FineSteps);
+
+    /// <summary>The same with a chosen number of steps over the band.</summary>
+    internal static VentVerdict Of(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest, int steps)
     {
-        double[] turns = TurningSpeeds(network, air, vent, fastest, FineSteps);
+        double[] turns = TurningSpeeds(network, air, vent, fastest, steps);
         double start = Flow(network, air, vent, SlowestMetresPerSecond);
         double end = Flow(network, air, vent, fastest.MetresPerSecond);
         VentDirection direction = (turns.Length, start == 0 ? end : start) switch
@@ -32,7 +35,7 @@ public static class VentScan
             _ => VentDirection.NoFlow,
         };
         return new(direction, [.. turns.Select(RoadSpeed.FromMetresPerSecond)], start > 0,
-            Reason(network, air, vent, fastest, turns.Length > 0, end), WeakestShare(network, air, vent, fastest));
+            Reason(network, air, vent, fastest, turns.Length > 0, end, steps), WeakestShare(network, air, vent, fastest));
     }
 
     /// <summary>Speeds at which the flow through a vent changes sign, m/s, rising.</summary>
@@ -79,7 +82,7 @@ public static class VentScan
     }
 
     /// <summary>Takes one driver away at a time and looks which of them changes the answer.</summary>
-    private static VentDriver Reason(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest, bool turns, double flowAtTop)
+    private static VentDriver Reason(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest, bool turns, double flowAtTop, int steps)
     {
         (VentDriver Driver, VentNetwork Network, AirOnCar Air)[] without =
         [
@@ -89,7 +92,7 @@ public static class VentScan
             (VentDriver.LeakShape, network.Changed(opening => WithoutCrack(opening, air)), air),
         ];
         bool Differs(VentNetwork other, AirOnCar day) => turns
-            ? TurningSpeeds(other, day, vent, fastest, FineSteps).Length == 0
+            ? TurningSpeeds(other, day, vent, fastest, steps).Length == 0
             : Flow(other, day, vent, fastest.MetresPerSecond) * flowAtTop < 0;
         VentDriver[] drivers = [.. without.Where(entry => Differs(entry.Network, entry.Air)).Select(entry => entry.Driver)];
         return drivers.Length == 0 ? (turns ? VentDriver.Several : VentDriver.BodyPressure) : drivers[0];
