@@ -81,7 +81,7 @@ public static class VentModels
         Inputs =
         [
             ModelInput.Choice("vent", ["cabin-inlet", "cabin-outlet", "bonnet-rear-gap", "bulkhead-holes"], "the vent in question"),
-            ModelInput.WithDefault("fastest_kmh", UnitKind.Speed, "km/h", (5, 400), (20, 250), Triangle.Certain(160), "top of the band of speeds; it begins at walking pace"),
+            ModelInput.WithDefault("fastest_kmh", UnitKind.Speed, "km/h", (10, 400), (20, 250), Triangle.Certain(160), "top of the band of speeds; it begins at 5 km/h"),
             AirModels.DensityInput,
             .. VentInputs.Car,
         ],

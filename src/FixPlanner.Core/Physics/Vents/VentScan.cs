@@ -7,23 +7,26 @@ public static class VentScan
 {
     private const int FineSteps = 48;
 
-    private const double SlowestMetresPerSecond = 0.3;
+    // 5 km/h. Below it the day's slightest draught decides, and nobody drives there.
+    private const double SlowestMetresPerSecond = 5 / 3.6;
 
     /// <summary>Which way a vent blows, where it turns and why.</summary>
     /// <param name="network">The network.</param>
     /// <param name="air">The day; its speed is not used.</param>
     /// <param name="vent">The opening. In means from its from side to its to side.</param>
-    /// <param name="fastest">Top of the band; it begins at walking pace.</param>
+    /// <param name="fastest">Top of the band; it begins at 5 km/h, and must lie above that.</param>
     /// <returns>The verdict.</returns>
     /// <validity>With body pressures and square-root openings alone every pressure goes with speed squared and no vent ever turns; it takes a fan, heat, a leak of another shape, or natural wind.</validity>
     /// <uncertainty>The speed of turning goes with the root of the pressures of fan or heat against a difference of two guessed coefficients: often a factor of two. See <see cref="VentCertainty"/>.</uncertainty>
     /// <source key="own-derivation" place="scan of the solved network and bisection">m(V) = 0</source>
     /// <exception cref="ArgumentException">No such opening.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Top of the band below its beginning.</exception>
     public static VentVerdict Of(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest) => Of(network, air, vent, fastest, FineSteps);
 
     /// <summary>The same with a chosen number of steps over the band.</summary>
     internal static VentVerdict Of(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest, int steps)
     {
+        Valid.Within(fastest.MetresPerSecond, SlowestMetresPerSecond, 150, "m/s");
         double[] turns = TurningSpeeds(network, air, vent, fastest, steps);
         double start = Flow(network, air, vent, SlowestMetresPerSecond);
         double end = Flow(network, air, vent, fastest.MetresPerSecond);
