@@ -6,6 +6,9 @@ internal static class PhysicsChecks
     public static IReadOnlyList<(string File, IReadOnlyDictionary<string, Func<CheckRow, double>> Computed)> Rooms { get; } =
     [
         ("air.csv", AirChecks.Computed),
+        ("road-load.csv", RoadLoadChecks.Computed),
+        ("frontal-area.csv", FrontalAreaAndWindChecks.FrontalArea),
+        ("crosswind-and-lift.csv", FrontalAreaAndWindChecks.CrosswindAndLift),
         ("vents.csv", VentChecks.Computed),
         ("glass.csv", GlassChecks.Computed),
         ("panels-and-wake.csv", PanelAndWakeChecks.Computed),

@@ -124,6 +124,7 @@ public static class UnitTable
         Of(UnitKind.CarbonDioxideRate, "g/km", "g_per_km", 1),
         Of(UnitKind.CarbonDioxidePerFuel, "g/l", "g_per_l", 1),
         Of(UnitKind.CarbonDioxidePerFuel, "kg/l", "kg_per_l", 1e3),
+        Of(UnitKind.CarbonDioxidePerFuel, "g/gal US", "g_per_gal_us", 1 / 3.785411784),
 
         Of(UnitKind.Duration, "s", "s", 1, "sec", "second", "seconds"),
         Of(UnitKind.Duration, "ms", "ms", 1e-3),

@@ -1,9 +1,13 @@
 using FixPlanner.Core.Physics.Air;
 using FixPlanner.Core.Physics.Cooling;
+using FixPlanner.Core.Physics.Crosswind;
 using FixPlanner.Core.Physics.FlowPaint;
+using FixPlanner.Core.Physics.FrontalArea;
 using FixPlanner.Core.Physics.Glass;
+using FixPlanner.Core.Physics.Lift;
 using FixPlanner.Core.Physics.Noise;
 using FixPlanner.Core.Physics.Panels;
+using FixPlanner.Core.Physics.RoadLoad;
 using FixPlanner.Core.Physics.Separation;
 using FixPlanner.Core.Physics.Tufts;
 using FixPlanner.Core.Physics.Vents;
@@ -18,15 +22,19 @@ public static class ModelCatalogue
     public static IReadOnlyList<PhysicsModel> All { get; } =
     [
         .. AirModels.All,
+        .. RoadLoadModels.All,
+        .. FrontalAreaModels.All,
+        .. CrosswindModels.All,
+        .. LiftModels.All,
+        .. VentModels.All,
+        .. GlassModels.All,
+        .. PanelModels.All,
+        .. WakeModels.All,
         .. NoiseModels.All,
         .. FlowPaintModels.All,
         .. TuftModels.All,
         .. SeparationModels.All,
         .. CoolingModels.All,
-        .. VentModels.All,
-        .. GlassModels.All,
-        .. PanelModels.All,
-        .. WakeModels.All,
     ];
 
     /// <summary>A model by its name.</summary>
