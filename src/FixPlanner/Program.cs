@@ -5,5 +5,6 @@ RootCommand root = new("From what an old car shows in the wind to a short, ranke
 {
     CalcCommand.Build(),
     RulesCommand.Build(),
+    RunsCommand.Build(),
 };
 return root.Parse(args).Invoke();

@@ -28,8 +28,6 @@ internal sealed partial record CsvHeader(string Text, string Name, string Unit)
         "c", "degc", "°c", "f", "degf", "°f", "k", "hpa", "mbar", "kpa", "pa", "inhg", "kg", "lb", "deg", "km_h", "m_s",
     ];
 
-    public static IReadOnlyCollection<string> AllRoles { get; } = [.. Roles.Values.Distinct()];
-
     public string Role => Roles.GetValueOrDefault(Name, "");
 
     public static CsvHeader Of(string cell)

@@ -99,4 +99,6 @@ internal static class RunMessages
 
     public static Problem BadCell(string file, int line, int column, string text, string role, string example) => new(
         "FP4028", Severity.Warning, new(file, line, column), $"the {role} '{text}' cannot be read", "it is taken as not known", $"write it as {example}");
+
+    public static Problem LogbookFact(Place place, Core.Quantities.TextTrouble trouble) => new("FP4029", Severity.Error, place, trouble.What, trouble.Why, trouble.Mend);
 }

@@ -50,7 +50,7 @@ public static class VerdictWords
         return PairsNeeded.For(comparison.Scatter, comparison.Rules.Planned) switch
         {
             null => $"With the scatter of this day more than {PairsNeeded.Most} {each} would be needed to show {planned}: choose a calmer day or seek a larger change.",
-            { } needed when needed > done => $"With the scatter of this day {needed} {each} in all, half without and half with the change, show {planned} four times out of five. You have {done}.",
+            { } needed when needed > done => $"With the scatter of this day {needed} {each} in all, half without and half with the change, show {planned} four times out of five, run in the order A B B A. You have {done}.",
             { } needed => $"{needed} {each} would have been enough for {planned} on this day; you have {done}.",
         };
     }

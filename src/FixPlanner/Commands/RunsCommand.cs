@@ -1,0 +1,113 @@
+using System.CommandLine;
+using FixPlanner.Core.Measurement.Coasting;
+using FixPlanner.Core.Quantities;
+using FixPlanner.Files.Problems;
+using FixPlanner.Files.Runs;
+using FixPlanner.Report.Documents;
+using FixPlanner.Report.Runs;
+
+namespace FixPlanner.Commands;
+
+/// <summary><c>fixplanner runs FILE...</c>: reads coast-downs and, with two configurations, compares them.</summary>
+internal static class RunsCommand
+{
+    private const int Success = 0;
+    private const int WrongInput = 1;
+    private const int WrongUsage = 2;
+    private const int CannotReadOrWrite = 3;
+    private const string CannotOpen = "FP4001";
+
+    /// <summary>Builds the command.</summary>
+    /// <returns>The command.</returns>
+    public static Command Build()
+    {
+        RunsArguments arguments = new();
+        arguments.Format.AcceptOnlyFromAmong("text", "markdown", "html", "json");
+        Command command = new("runs", "Read coast-down runs and say whether a change is real. Example: fixplanner runs before.csv after.csv --mass \"900 kg\" --same-day")
+        {
+            arguments.Files, arguments.Logbook, arguments.Format, arguments.Out, arguments.Mass, arguments.MassAfter, arguments.Rotating, arguments.FrontalArea,
+            arguments.AirTemperature, arguments.AirPressure, arguments.Planned, arguments.Band, arguments.Map, arguments.SpeedUnit, arguments.SameDay,
+            arguments.ChangesRolling, arguments.IgnoreChecksum,
+        };
+        command.SetAction(parsed => Run(parsed, arguments));
+        return command;
+    }
+
+    private static int Run(ParseResult parsed, RunsArguments arguments)
+    {
+        TextWriter output = parsed.InvocationConfiguration.Output;
+        TextWriter error = parsed.InvocationConfiguration.Error;
+        LogbookCar? car = parsed.GetValue(arguments.Logbook) is { } logbook ? LogbookCar.ReadFile(logbook) : null;
+        RunReadingOptions reading = arguments.Reading(parsed);
+        AnalysisChoices? choices = arguments.Choices(parsed, car);
+        if (car is not null && car.Problems.Any(problem => problem.Severity == Severity.Error))
+        {
+            Tell(error, car.Problems);
+            return File.Exists(parsed.GetValue(arguments.Logbook)) ? WrongInput : CannotReadOrWrite;
+        }
+
+        if (choices is null)
+        {
+            arguments.Usage.ForEach(line => error.WriteLine($"fixplanner runs: {line}"));
+            return WrongUsage;
+        }
+
+        RunFile file = RunFileReader.Read(arguments.FilesOf(parsed), reading);
+        Tell(error, file.Problems);
+        if (file.Problems.Any(problem => problem.Code == CannotOpen))
+        {
+            return CannotReadOrWrite;
+        }
+
+        RunsReading result = new(Analyse(file.Runs, choices, arguments.PlannedShare), choices, [.. file.Problems.Select(Shown)]);
+        string text = parsed.GetValue(arguments.Format) switch
+        {
+            "json" => RunsJson.Write(result),
+            "html" => HtmlWriting.Write(RunsDocument.Of(result)),
+            "markdown" => MarkdownWriting.Write(RunsDocument.Of(result)),
+            _ => TextWriting.Write(RunsDocument.Of(result)),
+        };
+        return Deliver(text, parsed.GetValue(arguments.Out), output, error) ?? (file.HasErrors || result.Analysis.Pairs.Count == 0 ? WrongInput : Success);
+    }
+
+    // A change sought in per cent needs the drag area before, which only a first look at the runs gives.
+    private static SessionAnalysis Analyse(IReadOnlyList<CoastDownRun> runs, AnalysisChoices choices, double? plannedShare)
+    {
+        SessionAnalysis analysis = SessionAnalysis.Of(runs, choices);
+        return plannedShare is > 0 and { } share && analysis.Comparisons.Count > 0
+            ? SessionAnalysis.Of(runs, choices with { Planned = DragAreaChange.FromSquareMetres(share * analysis.Comparisons[0].Values.Before.Mean) })
+            : analysis;
+    }
+
+    private static int? Deliver(string text, string? path, TextWriter output, TextWriter error)
+    {
+        if (path is null)
+        {
+            output.Write(text);
+            return null;
+        }
+
+        try
+        {
+            File.WriteAllText(path, text);
+            error.WriteLine($"wrote {path}");
+            return null;
+        }
+        catch (Exception reason) when (reason is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine($"fixplanner runs: {path} cannot be written: {reason.Message}");
+            return CannotReadOrWrite;
+        }
+    }
+
+    private static void Tell(TextWriter error, IReadOnlyList<Problem> problems)
+    {
+        foreach (Problem problem in problems)
+        {
+            error.WriteLine(problem);
+        }
+    }
+
+    private static ShownProblem Shown(Problem problem) => new(
+        problem.Code, problem.Severity.ToString().ToLowerInvariant(), problem.Place.File, problem.Place.Line, problem.Place.Column, problem.What, problem.Why, problem.Mend);
+}
