@@ -43,12 +43,12 @@ internal sealed class PreparedRun(CoastDownRun run, int order)
         RunCleaning.Outcome outcome = RunCleaning.Clean(Run.Samples);
         if (outcome.Dropped > 0)
         {
-            Notes.Add($"{outcome.Dropped} samples without a usable time or speed were left out");
+            Notes.Add($"samples without a usable time or speed, left out: {outcome.Dropped}");
         }
 
         if (outcome.Spikes > 0)
         {
-            Notes.Add($"{outcome.Spikes} spikes were replaced by the middle of their neighbours");
+            Notes.Add($"spikes, replaced by the middle of their neighbours: {outcome.Spikes}");
         }
 
         if (outcome.Held)
