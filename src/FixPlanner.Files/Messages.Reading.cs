@@ -5,6 +5,8 @@ namespace FixPlanner.Files;
 
 internal static partial class Messages
 {
+    public const string NoSuchFile = "FP1001";
+
     public static Problem IsFolder(string file) => Error(
         "FP1002",
         Place.Whole(file),
@@ -36,7 +38,7 @@ internal static partial class Messages
     public static Problem Unreadable(string file, Exception failure) => failure switch
     {
         _ when FileFailure.IsMissing(failure) => Error(
-            "FP1001",
+            NoSuchFile,
             Place.Whole(file),
             "there is no such file",
             "nothing can be read from it",

@@ -19,6 +19,9 @@ internal sealed record Splice(int At, string Removed, string Inserted)
             tail++;
         }
 
+        // A span never cuts a character pair in half: it is written to the journal, where halves cannot stand.
+        head -= head > 0 && char.IsHighSurrogate(before[head - 1]) ? 1 : 0;
+        tail -= tail > 0 && char.IsLowSurrogate(before[^tail]) ? 1 : 0;
         return new Splice(head, before[head..^tail], after[head..^tail]);
     }
 

@@ -8,5 +8,6 @@ internal sealed record YamlChange(YamlPath Path, YamlValue? Old, YamlValue? New)
 {
     public YamlChange Inverse => new(Path, New, Old);
 
-    public YamlEdit Edit => new(Path, New);
+    /// <summary>Makes the change again on a text that may have moved on: a new item goes to the end, whatever its number was.</summary>
+    public YamlEdit Again => new(Old is null && Path.Steps is [.., PathStep.ToItem] ? Path.Cut(Path.Steps.Count - 1, new PathStep.ToNew()) : Path, New);
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FixPlanner.Files.Texts;
 
 namespace FixPlanner.Tests.Files.Texts;
@@ -25,6 +26,9 @@ internal sealed class MemoryFiles : IFileCalls
     /// <summary>What the call of a number (from 1) should throw, if anything.</summary>
     public Func<int, Exception?> Failure { get; init; } = _ => null;
 
+    /// <summary>What a call of a name on a file should throw, if anything.</summary>
+    public Func<string, string, Exception?> FailureOf { get; init; } = (_, _) => null;
+
     public int KillAt { get; init; }
 
     public KilledWhen KilledWhen { get; init; }
@@ -43,9 +47,9 @@ internal sealed class MemoryFiles : IFileCalls
     }
 
     /// <summary>The disk as the next program finds it: after a kill all that was seen, after a power cut only what was made durable.</summary>
-    public MemoryFiles Restart(bool powerCut, Func<int, Exception?>? failure = null)
+    public MemoryFiles Restart(bool powerCut, int killAt = 0, KilledWhen when = KilledWhen.Before)
     {
-        var next = new MemoryFiles { Failure = failure ?? (_ => null) };
+        var next = new MemoryFiles { KillAt = killAt, KilledWhen = when };
         foreach ((string path, Content content) in powerCut ? durableNames : names)
         {
             byte[] kept = powerCut ? content.Durable : content.Seen;
@@ -55,7 +59,7 @@ internal sealed class MemoryFiles : IFileCalls
         return next;
     }
 
-    public bool IsFile(string path) => Call(() => names.ContainsKey(path));
+    public bool IsFile(string path) => Call(path, () => names.ContainsKey(path));
 
     public bool IsFolder(string path) => false;
 
@@ -63,11 +67,12 @@ internal sealed class MemoryFiles : IFileCalls
 
     public string Behind(string path) => path;
 
-    public byte[] Read(string path, int most) => Call(() => names.TryGetValue(path, out Content? content)
+    public byte[] Read(string path, int most) => Call(path, () => names.TryGetValue(path, out Content? content)
         ? content.Seen[..Math.Min(content.Seen.Length, most + 1)]
         : throw new FileNotFoundException(path));
 
     public void WriteNew(string path, byte[] content, string? like) => Change(
+        path,
         () => names[path] = new Content { Seen = content[..(content.Length / 2)] },
         () =>
         {
@@ -80,10 +85,12 @@ internal sealed class MemoryFiles : IFileCalls
         });
 
     public void Append(string path, byte[] content, bool sync) => Change(
+        path,
         () => Add(path, content[..(content.Length / 2)], false),
         () => Add(path, content, sync));
 
     public void Replace(string from, string to) => Change(
+        to,
         () => { },
         () =>
         {
@@ -92,6 +99,7 @@ internal sealed class MemoryFiles : IFileCalls
         });
 
     public void SyncFolder(string folder) => Change(
+        folder,
         () => { },
         () =>
         {
@@ -102,7 +110,7 @@ internal sealed class MemoryFiles : IFileCalls
             }
         });
 
-    public void Delete(string path) => Change(() => { }, () => names.Remove(path));
+    public void Delete(string path) => Change(path, () => { }, () => names.Remove(path));
 
     private static string TextOf(byte[] content) => System.Text.Encoding.UTF8.GetString(content);
 
@@ -117,17 +125,17 @@ internal sealed class MemoryFiles : IFileCalls
         file.Durable = sync ? file.Seen : file.Durable;
     }
 
-    private T Call<T>(Func<T> look)
+    private T Call<T>(string path, Func<T> look, [CallerMemberName] string call = "")
     {
         T? result = default;
-        Change(() => { }, () => result = look());
+        Change(path, () => { }, () => result = look(), call);
         return result!;
     }
 
-    private void Change(Action half, Action whole)
+    private void Change(string path, Action half, Action whole, [CallerMemberName] string call = "")
     {
         Calls++;
-        if (Failure(Calls) is Exception failure)
+        if ((Failure(Calls) ?? FailureOf(call, path)) is Exception failure)
         {
             throw failure;
         }
