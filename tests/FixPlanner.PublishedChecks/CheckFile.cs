@@ -3,16 +3,18 @@ namespace FixPlanner.PublishedChecks;
 /// <summary>Reads one file of rows: a header, then one row a line, fields quoted where they hold a comma.</summary>
 internal static class CheckFile
 {
-    public static IReadOnlyList<CheckRow> Read(string name)
+    public static IReadOnlyList<CheckRow> Read(string name) => [.. Records(name).Select(Row)];
+
+    /// <summary>The rows of any such file, each as column to text.</summary>
+    public static IEnumerable<IReadOnlyDictionary<string, string>> Records(string name)
     {
         string[] lines = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Rows", name));
         List<string> header = Fields(lines[0]);
-        return [.. lines.Skip(1).Select(line => Row([.. header.Zip(Fields(line))]))];
+        return lines.Skip(1).Select(line => header.Zip(Fields(line)).ToDictionary(pair => pair.First, pair => pair.Second));
     }
 
-    private static CheckRow Row((string Name, string Text)[] fields)
+    private static CheckRow Row(IReadOnlyDictionary<string, string> field)
     {
-        Dictionary<string, string> field = fields.ToDictionary(pair => pair.Name, pair => pair.Text);
         return new(
             field["id"],
             field["quantity"],
