@@ -16,7 +16,7 @@ internal static class TestPack
         },
         [new("quiet", "Quiet", [EffectOn.Noise, EffectOn.Throb]), new("fuel", "Fuel", [EffectOn.Drag])],
         new Dictionary<EffectOn, double> { [EffectOn.Drag] = 0.02, [EffectOn.Noise] = 2 },
-        [new("faster", "faster than now", []), new("stepped", "stepped runs", ["faster", "any_run"]), new("any_run", "any test run", [])],
+        [new("faster", "faster than now", []), new("stepped", "stepped runs", ["faster", "any-run"]), new("any-run", "any test run", [])],
         0.25,
         "local rules differ",
         35);

@@ -262,7 +262,7 @@ public sealed class Situation
         }
 
         EvidenceWasTaken = Logbook.Readings.Any(r => r.Kind is "runs" or "tuft_grid")
-            || Logbook.Rounds.SelectMany(r => r.Findings).Any(f => f.Answer is not null && IsTuftOrPaint(Pack.Observation(f.Observation)));
+            || Logbook.Rounds.SelectMany(r => r.Findings).Any(f => f.Answer is not null && (IsTuftOrPaint(Pack.Observation(f.Observation)) || Pack.Observation(f.Observation)?.NoticedBy == "check"));
     }
 
     private void Collect(int index, Round round, Finding finding, string[] changed, bool spoiled)

@@ -24,7 +24,7 @@ public sealed record PlannedUse(IReadOnlySet<string> Fixes, IReadOnlySet<string>
             || runs.Contains("faster") || runs.Contains("stepped");
         if (engine)
         {
-            runs.Add("engine_change");
+            runs.Add("engine-change");
         }
 
         return new(fixes, runs, faster);
