@@ -101,6 +101,9 @@ public sealed class Beliefs
         return worlds;
     }
 
+    /// <summary>What would be believed of the same pack in another situation.</summary>
+    internal Beliefs For(Situation situation) => Of(network, situation);
+
     internal static Beliefs Of(BeliefNetwork network, Situation situation)
     {
         double[] priors = [.. network.Pack.Mechanisms.Select(m => Priors.Of(m, situation))];

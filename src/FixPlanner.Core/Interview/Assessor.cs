@@ -29,7 +29,7 @@ public sealed class Assessor
     {
         Situation s = Situation.Of(network.Pack, logbook, today);
         Beliefs beliefs = network.Infer(s);
-        (Plan plan, IReadOnlyDictionary<string, double> gains) = planner.Make(s, beliefs, depth, stop);
-        return new(s, beliefs, plan.Gates, plan, gains.ToDictionary(g => new QuestionKey(QuestionKind.Observation, g.Key), g => g.Value));
+        (Plan plan, IReadOnlyDictionary<AskedFor, double> gains) = planner.Make(s, beliefs, depth, stop);
+        return new(s, beliefs, plan.Gates, plan, gains.ToDictionary(g => new QuestionKey(g.Key.IsFact ? QuestionKind.Fact : QuestionKind.Observation, g.Key.Id), g => g.Value));
     }
 }

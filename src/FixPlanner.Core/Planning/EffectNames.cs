@@ -5,6 +5,9 @@ namespace FixPlanner.Core.Planning;
 /// <summary>Key, name and unit of each quantity as shown and as written in JSON.</summary>
 public static class EffectNames
 {
+    /// <summary>Force of the air per m2 of drag area at 100 km/h, in N/m2, in air of 1.2 kg/m3 (about 20 degC at sea level).</summary>
+    internal const double NewtonsPerSquareMetreAt100 = 0.5 * 1.2 * (100 / 3.6) * (100 / 3.6);
+
     /// <summary>Key with its unit, for instance drag_area_change_m2.</summary>
     /// <param name="on">The quantity.</param>
     /// <returns>The key.</returns>

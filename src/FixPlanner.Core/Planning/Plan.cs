@@ -73,7 +73,23 @@ public sealed record PlanItem(
     IReadOnlyList<Gate> WithTheWork,
     IReadOnlyList<Gate> BeforeFastUse,
     IReadOnlyList<PlanReason> Reasons,
-    GateStatus? ForGate);
+    GateStatus? ForGate)
+{
+    /// <summary>Standard error of <see cref="InBestSetShare"/>; null when not drawn.</summary>
+    public double? InBestSetShareError { get; init; }
+
+    /// <summary>Points that the plan would lose without it; null for safety.</summary>
+    public double? Points { get; init; }
+
+    /// <summary>What its trial is worth; null when that was not worked out or the noise of the trial is not known.</summary>
+    public TrialOdds? Trial { get; init; }
+}
+
+/// <summary>What a trial before the lasting work is worth.</summary>
+/// <param name="Points">Expected points; below zero when its time is worth more elsewhere.</param>
+/// <param name="ChanceOfBetter">Chance that it shows an improvement beyond two standard errors.</param>
+/// <param name="ChanceOfWorse">Chance that it shows a worsening beyond two standard errors.</param>
+public sealed record TrialOdds(double Points, double ChanceOfBetter, double ChanceOfWorse);
 
 /// <summary>Why a fix is not in the plan.</summary>
 public enum LeftOutWhy
@@ -161,6 +177,36 @@ public sealed record PlanTotals(
 /// <param name="Fixes">Its fixes.</param>
 public sealed record FrontierStep(double BudgetEur, double Points, IReadOnlyList<string> Fixes);
 
+/// <summary>One step of the frontier of benefit against hours.</summary>
+/// <param name="Hours">The owner's hours from which this set is the best.</param>
+/// <param name="Points">Its points.</param>
+/// <param name="Fixes">Its fixes.</param>
+public sealed record HoursStep(double Hours, double Points, IReadOnlyList<string> Fixes);
+
+/// <summary>What some more money would buy.</summary>
+/// <param name="MoreEur">How much more was tried, in EUR.</param>
+/// <param name="Points">Points gained; 0 when it buys nothing better.</param>
+/// <param name="NeedsEur">How much more the better set really needs, in EUR.</param>
+/// <param name="Comes">Fixes that come in.</param>
+/// <param name="Goes">Fixes that give way.</param>
+public sealed record MoreBuys(double MoreEur, double Points, double NeedsEur, IReadOnlyList<string> Comes, IReadOnlyList<string> Goes);
+
+/// <summary>The nearest other set that holds something the plan does not.</summary>
+/// <param name="Goes">Fixes of the plan that it gives up.</param>
+/// <param name="Comes">Fixes that it has instead.</param>
+/// <param name="LessPoints">Points that it brings less: zero or more.</param>
+/// <param name="Cause">The cause whose belief would change their places soonest; null when none does alone.</param>
+/// <param name="BeliefNow">Belief in it now, 0 to 1.</param>
+/// <param name="BeliefAtTurn">Belief at which they change places, 0 to 1.</param>
+public sealed record NearestRival(IReadOnlyList<string> Goes, IReadOnlyList<string> Comes, double LessPoints, string? Cause, double? BeliefNow, double? BeliefAtTurn);
+
+/// <summary>The cause on which most of the plan hangs.</summary>
+/// <param name="Cause">The cause.</param>
+/// <param name="Belief">Belief in it now, 0 to 1.</param>
+/// <param name="LossPoints">Points that the plan loses if it is not there.</param>
+/// <param name="MissedPoints">Points by which the best set would then beat the plan.</param>
+public sealed record PlanStake(string Cause, double Belief, double LossPoints, double MissedPoints);
+
 /// <summary>The next thing to look at.</summary>
 /// <param name="IsFact">A fact rather than an observation.</param>
 /// <param name="Id">Its id.</param>
@@ -189,4 +235,20 @@ public sealed record Plan(
     double? Regret,
     double ProvenGapPercent,
     NextQuestion? NextQuestion,
-    string Headline);
+    string Headline)
+{
+    /// <summary>Draws of the best set that are finished; 0 when nothing was drawn.</summary>
+    public int DrawsFinished { get; init; }
+
+    /// <summary>Benefit against the owner's hours; empty when not computed.</summary>
+    public IReadOnlyList<HoursStep> HoursFrontier { get; init; } = [];
+
+    /// <summary>What the next money would buy; null without a budget or when not computed.</summary>
+    public MoreBuys? MoreMoney { get; init; }
+
+    /// <summary>The runner-up; null when there is none or it was not computed.</summary>
+    public NearestRival? RunnerUp { get; init; }
+
+    /// <summary>What hangs on the leading cause; null when nothing does or it was not computed.</summary>
+    public PlanStake? Stake { get; init; }
+}

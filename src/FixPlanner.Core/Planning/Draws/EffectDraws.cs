@@ -4,7 +4,7 @@ using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Planning.Draws;
 
-/// <summary>The computed range of one quantity, in the quantity's unit and sign (drag in % of the car; minus is less).</summary>
+/// <summary>The computed range of one quantity, in the unit and sign in which it is shown (drag in m2 of drag area; minus is less).</summary>
 /// <param name="On">The quantity.</param>
 /// <param name="AsBelieved">With each cause there or not, as believed now.</param>
 /// <param name="IfCause">With the causes there.</param>
@@ -20,13 +20,15 @@ internal sealed class EffectDraws
     private readonly CommonDraws draws;
     private readonly bool[][] worlds;
     private readonly bool[] fitted;
+    private readonly double[] dragAreas;
 
     /// <param name="layout">Who acts on what.</param>
     /// <param name="draws">The common draws.</param>
     /// <param name="worlds">For each draw whether each cause, in the layout's order, is there.</param>
     /// <param name="fitted">Fixes on the car now.</param>
-    public EffectDraws(EffectLayout layout, CommonDraws draws, bool[][] worlds, bool[] fitted) =>
-        (this.layout, this.draws, this.worlds, this.fitted) = (layout, draws, worlds, fitted);
+    /// <param name="dragAreas">Drag area of the car in each draw, in m2.</param>
+    public EffectDraws(EffectLayout layout, CommonDraws draws, bool[][] worlds, bool[] fitted, double[] dragAreas) =>
+        (this.layout, this.draws, this.worlds, this.fitted, this.dragAreas) = (layout, draws, worlds, fitted, dragAreas);
 
     /// <summary>Ranges of single fixes and of a whole set, from the same draws.</summary>
     /// <param name="fixes">The single fixes.</param>
@@ -45,10 +47,10 @@ internal sealed class EffectDraws
             (double rest, double carried) = OnTheCar(figures, left, energy);
             foreach (SetCount single in singles)
             {
-                single.Count(draw, figures, worlds[draw], left, energy, rest, carried);
+                single.Count(draw, figures, worlds[draw], left, energy, rest, carried, dragAreas[draw]);
             }
 
-            whole.Count(draw, figures, worlds[draw], left, energy, rest, carried);
+            whole.Count(draw, figures, worlds[draw], left, energy, rest, carried, dragAreas[draw]);
         }
 
         return ([.. singles.Select(s => s.Spreads())], whole.Spreads());

@@ -40,9 +40,9 @@ internal sealed class SetCount
     }
 
     /// <summary>Counts one draw.</summary>
-    public void Count(int draw, EffectFigures figures, bool[] world, double[] left, double[] energy, double rest, double carried)
+    public void Count(int draw, EffectFigures figures, bool[] world, double[] left, double[] energy, double rest, double carried, double dragArea)
     {
-        CountAdditive(draw, figures, world, left, carried);
+        CountAdditive(draw, figures, world, left, carried, dragArea / 100);
         if (believed[(int)EffectOn.Noise] is { } dB)
         {
             (dB[draw], ifCause[(int)EffectOn.Noise]![draw]) = Noise(figures, world, energy, rest);
@@ -53,7 +53,7 @@ internal sealed class SetCount
     public IReadOnlyList<EffectSpread> Spreads() =>
         [.. quantities.Select(on => new EffectSpread(on, Spread.OfDraws(believed[(int)on]).Scaled(Sense.Of(on)), Spread.OfDraws(ifCause[(int)on]).Scaled(Sense.Of(on))))];
 
-    private void CountAdditive(int draw, EffectFigures figures, bool[] world, double[] left, double carried)
+    private void CountAdditive(int draw, EffectFigures figures, bool[] world, double[] left, double carried, double perPercentOfDrag)
     {
         Array.Clear(bothSums);
         foreach (int cell in cells)
@@ -95,8 +95,9 @@ internal sealed class SetCount
         {
             if (on != EffectOn.Noise)
             {
-                believed[(int)on]![draw] = bothSums[2 * (int)on];
-                ifCause[(int)on]![draw] = bothSums[(2 * (int)on) + 1];
+                double unit = on == EffectOn.Drag ? perPercentOfDrag : 1;
+                believed[(int)on]![draw] = unit * bothSums[2 * (int)on];
+                ifCause[(int)on]![draw] = unit * bothSums[(2 * (int)on) + 1];
             }
         }
     }

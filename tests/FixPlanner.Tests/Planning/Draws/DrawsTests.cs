@@ -46,7 +46,7 @@ public class DrawsTests
         Triangle stated = new(-2, 2, 6);
         EffectLayout layout = new(2, 1, [new(0, EffectOn.Drag, stated, [(0, FixAction.Cures), (1, FixAction.Reduces)]), new(0, EffectOn.Noise, new(1, 2, 3), [(0, FixAction.Cures)])]);
         bool[][] worlds = [.. Enumerable.Range(0, CommonDraws.Count).Select(d => new[] { d % 2 == 0, d % 2 == 0 })];
-        EffectDraws run = new(layout, CommonDraws.Of(layout, ["a", "b"], ["f"]), worlds, [false]);
+        EffectDraws run = new(layout, CommonDraws.Of(layout, ["a", "b"], ["f"]), worlds, [false], Hundred());
         IReadOnlyList<EffectSpread> effects = run.Run([0], [true]).Fixes[0];
         EffectSpread drag = effects.Single(e => e.On == EffectOn.Drag);
 
@@ -82,7 +82,7 @@ public class DrawsTests
             "independent" => [d % 2 == 0, d / 2 % 2 == 0],
             _ => [d % 2 == 0, d % 2 == 0],
         })];
-        EffectDraws run = new(both, CommonDraws.Of(both, ["a", "b"], ["f", "g", "h"]), worlds, new bool[3]);
+        EffectDraws run = new(both, CommonDraws.Of(both, ["a", "b"], ["f", "g", "h"]), worlds, new bool[3], Hundred());
         Assert.Equal(-expected, run.Run([0], new bool[3]).Fixes[0][0].AsBelieved.Likely, 4);
     }
 
@@ -96,8 +96,8 @@ public class DrawsTests
         ]);
         bool[][] worlds = [.. Enumerable.Range(0, CommonDraws.Count).Select(_ => new[] { true, true })];
         CommonDraws draws = CommonDraws.Of(layout, ["a", "b"], ["f", "g"]);
-        Assert.Equal(5, new EffectDraws(layout, draws, worlds, [false, false]).Run([], [true, true]).Set.Single().AsBelieved.Likely, 9);
-        Assert.Equal(2, new EffectDraws(layout, draws, worlds, [false, true]).Run([], [true, false]).Set.Single().AsBelieved.Likely, 9);
+        Assert.Equal(5, new EffectDraws(layout, draws, worlds, [false, false], Hundred()).Run([], [true, true]).Set.Single().AsBelieved.Likely, 9);
+        Assert.Equal(2, new EffectDraws(layout, draws, worlds, [false, true], Hundred()).Run([], [true, false]).Set.Single().AsBelieved.Likely, 9);
     }
 
     [Fact]
@@ -127,6 +127,9 @@ public class DrawsTests
         Assert.InRange(half.Overrun, 0.46, 0.54);
         Assert.InRange(half.CostEur.Likely, 9.7, 10.3);
     }
+
+    /// <summary>A car of 100 m2 of drag area, so that percent and m2 read the same.</summary>
+    private static double[] Hundred() => [.. Enumerable.Repeat(100.0, CommonDraws.Count)];
 
     private static (SetRobustness, SetAnswer) Robustness(int seed)
     {

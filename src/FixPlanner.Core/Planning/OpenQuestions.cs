@@ -1,0 +1,137 @@
+using FixPlanner.Core.Diagnosis;
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Planning.Worth;
+using FixPlanner.Core.Safety;
+
+namespace FixPlanner.Core.Planning;
+
+/// <summary>
+/// Every question that is still open, with what each answer would change: beliefs, and which fixes the gates and the car allow.
+/// An observation's chances come from the beliefs. A fact has no chances of its own: those of the look that it fills in, else every choice counts the same.
+/// What must come first is kept as it is today.
+/// </summary>
+internal sealed class OpenQuestions
+{
+    private readonly PlanModel model;
+    private readonly Choice choice;
+    private readonly Beliefs beliefs;
+    private readonly HashSet<string> decidingObservations;
+    private readonly HashSet<string> decidingFacts;
+    private readonly bool[] neverNow;
+
+    public OpenQuestions(PlanModel model, Choice choice, Beliefs beliefs)
+    {
+        (this.model, this.choice, this.beliefs) = (model, choice, beliefs);
+        neverNow = [.. choice.Problem.Problem.Never];
+        ConditionTest[] tests =
+        [
+            .. model.Pack.Gates.SelectMany(g => g.TriggeredByFacts.Concat(g.ConcernedWhen.Facts)).SelectMany(c => c.All),
+            .. model.Fixes.SelectMany(f => f.AppliesWhen?.All ?? []),
+        ];
+        MustKnowWay[] ways = [.. model.Pack.Gates.SelectMany(g => g.MustKnow).SelectMany(m => m.Ways)];
+        decidingObservations =
+        [
+            .. model.Pack.Gates.SelectMany(g => g.TriggeredByAnswers).Select(t => t.Observation),
+            .. tests.Where(t => t.Observation is not null).Select(t => t.Observation!),
+            .. ways.Where(w => w.Observation is not null).Select(w => w.Observation!),
+        ];
+        decidingFacts =
+        [
+            .. tests.Where(t => t.Fact is not null).Select(t => t.Fact!),
+            .. ways.Where(w => w.Fact is not null).Select(w => w.Fact!),
+            .. model.Pack.Mechanisms.SelectMany(m => (m.AppliesWhen?.All ?? []).Concat(m.PriorIf.SelectMany(p => p.When.All))).Where(t => t.Fact is not null).Select(t => t.Fact!),
+        ];
+    }
+
+    /// <summary>All open questions that can be priced, until a stop.</summary>
+    public IEnumerable<(AskedFor, OpenQuestion)> All(CancellationToken stop)
+    {
+        foreach (Observation o in model.Pack.Observations)
+        {
+            if (!stop.IsCancellationRequested && choice.Situation.Is(o.AppliesWhen) != Truth.No && beliefs.Ahead(o.Id) is { } ahead)
+            {
+                yield return (new(false, o.Id), new(Math.Max(1, o.EffortMinutes), [.. ahead.Select((a, i) => new PossibleAnswer(a.Chance, model.InOrder(a.Probabilities), Never(o, i)))]));
+            }
+        }
+
+        foreach (Fact f in model.Pack.Facts)
+        {
+            if (!stop.IsCancellationRequested && choice.Situation.Fact(f.Id) is null && (decidingFacts.Contains(f.Id) || f.FillsIn is not null) && Values(f) is { Length: > 1 } values && Supposed(f, values[0]) is not null)
+            {
+                yield return (new(true, f.Id), new(1, [.. values.Select(v => After(f, v, values))]));
+            }
+        }
+    }
+
+    private static FactValue[] Values(Fact fact) => fact.Kind switch
+    {
+        FactKind.Choice => [.. fact.Choices.Select(FactValue.Choice)],
+        FactKind.YesNo => [FactValue.YesNo(true), FactValue.YesNo(false)],
+        _ => [],
+    };
+
+    private bool[]? Never(Observation observation, int answer) => decidingObservations.Contains(observation.Id)
+        ? Never(In(new Finding(observation.Id, observation.Answers[answer].Id)))
+        : null;
+
+    private PossibleAnswer After(Fact fact, FactValue value, FactValue[] values)
+    {
+        Situation s = Supposed(fact, value)!;
+        return new(Chance(fact, value, values), model.InOrder(beliefs.For(s).Probabilities), Never(s));
+    }
+
+    private double Chance(Fact fact, FactValue value, FactValue[] values)
+    {
+        double even = 1.0 / values.Length;
+        if (fact.FillsIn is not { } fills || model.Pack.Observation(fills.Observation) is not { } seen || beliefs.Predict(seen.Id) is not { Count: > 0 } chances || !values.All(v => fills.Answers.ContainsKey(v.Word)))
+        {
+            return even;
+        }
+
+        // Choices that fill in the same answer share its chance; answers that no choice fills in are spread over what is left.
+        double Of(FactValue v)
+        {
+            string answer = fills.Answers[v.Word];
+            double chance = seen.Answers.Index().Where(a => a.Item.Id == answer).Sum(a => chances[a.Index]);
+            return chance / values.Count(x => fills.Answers[x.Word] == answer);
+        }
+
+        double total = values.Sum(Of);
+        return total > 0 ? Of(value) / total : even;
+    }
+
+    /// <summary>The car as it would be known after an answer; null for a fact that belongs to a piece of work.</summary>
+    private Situation? Supposed(Fact fact, FactValue value)
+    {
+        Logbook logbook = choice.Situation.Logbook;
+        KeyValuePair<string, FactEntry> entry = new(fact.Id, new(value, null, choice.Situation.Today, value.Word));
+        return fact.Scope switch
+        {
+            FactScope.Vehicle => Situation.Of(model.Pack, logbook with { Car = With(logbook.Car, entry) }, choice.Situation.Today),
+            FactScope.Plan => Situation.Of(model.Pack, logbook with { Limits = logbook.Limits with { Facts = With(logbook.Limits.Facts, entry) } }, choice.Situation.Today),
+            FactScope.State => WithRound([], new Dictionary<string, FactEntry>([entry])),
+            _ => null,
+        };
+    }
+
+    private Situation In(Finding finding) => WithRound([finding], new Dictionary<string, FactEntry>());
+
+    private Situation WithRound(Finding[] findings, Dictionary<string, FactEntry> facts)
+    {
+        Situation s = choice.Situation;
+        Round round = new("supposed", s.Today, [.. s.OnTheCar], findings, facts);
+        return Situation.Of(model.Pack, s.Logbook with { Rounds = [.. s.Logbook.Rounds, round] }, s.Today);
+    }
+
+    /// <summary>What would be ruled out; null when that is as today.</summary>
+    private bool[]? Never(Situation s)
+    {
+        IReadOnlyList<GateStatus> gates = GateCheck.All(s, PlannedUse.Of(s));
+        bool[] never = [.. model.Fixes.Select((f, i) => choice.Fitted[i] || Candidates.RuledOut(f, s, gates) is not null)];
+        return never.AsSpan().SequenceEqual(neverNow) ? null : never;
+    }
+
+    private static Dictionary<string, FactEntry> With(IReadOnlyDictionary<string, FactEntry> facts, KeyValuePair<string, FactEntry> entry) =>
+        new(facts.Where(f => f.Key != entry.Key).Append(entry));
+}

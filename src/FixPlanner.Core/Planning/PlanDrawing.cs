@@ -1,0 +1,77 @@
+using FixPlanner.Core.Diagnosis;
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Physics.Uncertainty;
+using FixPlanner.Core.Planning.Draws;
+using FixPlanner.Core.Planning.Worth;
+using FixPlanner.Core.Quantities;
+
+namespace FixPlanner.Core.Planning;
+
+/// <summary>Everything of a plan that rests on draws: ranges of effects and sums, how well each item stands, what trials are worth.</summary>
+internal sealed class PlanDrawing
+{
+    private readonly Dictionary<int, IReadOnlyList<EffectSpread>> byFix = [];
+    private readonly Dictionary<int, TrialValue> trials = [];
+
+    private PlanDrawing(SetRobustness robustness, MoneyDraws money, IReadOnlyList<EffectSpread> whole) =>
+        (Robustness, Money, Whole) = (robustness, money, whole);
+
+    /// <summary>Shares, regret and how many draws are finished.</summary>
+    public SetRobustness Robustness { get; }
+
+    /// <summary>Cost, hours, overrun.</summary>
+    public MoneyDraws Money { get; }
+
+    /// <summary>Effects of the whole plan, safety included.</summary>
+    public IReadOnlyList<EffectSpread> Whole { get; }
+
+    /// <summary>Effects of one line.</summary>
+    public IReadOnlyList<EffectSpread> Of(int fix) => byFix[fix];
+
+    /// <summary>What the trial of a chosen fix is worth, or null when that cannot be said.</summary>
+    public TrialValue? Trial(int fix) => trials.GetValueOrDefault(fix);
+
+    /// <summary>Draws for a choice.</summary>
+    public static PlanDrawing Run(PlanModel model, Choice choice, Beliefs beliefs, CancellationToken stop)
+    {
+        bool[][] worlds = model.InOrder(beliefs.DrawWorlds(CommonDraws.Count, MonteCarlo.Seed));
+        int[] lines = [.. choice.SafetyNumbers, .. choice.Chosen];
+        bool[] onTheCar = [.. model.Fixes.Select(f => choice.Situation.OnTheCar.Contains(f.Id))];
+        EffectDraws effects = new(model.Effects.Layout, model.Draws, worlds, onTheCar, DragAreas(choice));
+        (IReadOnlyList<EffectSpread>[] single, IReadOnlyList<EffectSpread> whole) = effects.Run(lines, model.Flags(lines));
+        SetRobustness robustness = new(model.Effects.Layout, model.Draws, choice.Working(), choice.Belief, choice.Worth, model.Cost, model.Hours, choice.Answer.Chosen);
+        robustness.RunTo(CommonDraws.BestSetCount, stop);
+        double? left = choice.Situation.Logbook.Limits.BudgetEur - choice.Spent;
+        PlanDrawing drawing = new(robustness, MoneyDraws.Of(model.Draws, lines, model.Cost, model.Hours, left), whole);
+        for (int i = 0; i < lines.Length; i++)
+        {
+            drawing.byFix[lines[i]] = single[i];
+        }
+
+        drawing.DrawTrials(model, choice, worlds);
+        return drawing;
+    }
+
+    private void DrawTrials(PlanModel model, Choice choice, bool[][] worlds)
+    {
+        TrialWorth worth = new(model.Effects.Layout, model.Draws, worlds, choice.Working(), choice.Worth, choice.Belief);
+        foreach (int fix in choice.Chosen)
+        {
+            if (model.Fixes[fix].Trial is { Shows: { } on, StandardError: > 0 and { } error } trial)
+            {
+                double inTable = on == EffectOn.Drag ? 100 * error / choice.Car.DragAreaSquareMetres.Likely : error;
+                trials[fix] = worth.Of(new(fix, on, inTable, (int)Math.Round(trial.CostEur * 100), (int)Math.Round(trial.Hours * 60)), choice.Answer.Points);
+            }
+        }
+    }
+
+    /// <summary>Drag area of this car in each draw, in m2: frontal area times drag coefficient.</summary>
+    private static double[] DragAreas(Choice choice)
+    {
+        Triangle area = choice.Car.FrontalAreaSquareMetres;
+        Triangle coefficient = choice.Car.DragCoefficient;
+        RandomStream ofArea = RandomStream.For(MonteCarlo.Seed, "frontal area");
+        RandomStream ofCoefficient = RandomStream.For(MonteCarlo.Seed, "drag coefficient");
+        return [.. Enumerable.Range(0, CommonDraws.Count).Select(_ => area.Quantile(ofArea.NextShare()) * coefficient.Quantile(ofCoefficient.NextShare()))];
+    }
+}
