@@ -16,6 +16,7 @@ internal sealed class OpenQuestions
     private readonly PlanModel model;
     private readonly Choice choice;
     private readonly Beliefs beliefs;
+    private readonly HashSet<(string Observation, string Answer)> triggers;
     private readonly HashSet<string> decidingObservations;
     private readonly HashSet<string> decidingFacts;
     private readonly bool[] neverNow;
@@ -24,22 +25,18 @@ internal sealed class OpenQuestions
     {
         (this.model, this.choice, this.beliefs) = (model, choice, beliefs);
         neverNow = [.. choice.Problem.Problem.Never];
+
+        // Only a gate in force takes a fix out of the search, so only what triggers one matters here, not what it must know.
         ConditionTest[] tests =
         [
-            .. model.Pack.Gates.SelectMany(g => g.TriggeredByFacts.Concat(g.ConcernedWhen.Facts)).SelectMany(c => c.All),
+            .. model.Pack.Gates.SelectMany(g => g.TriggeredByFacts).SelectMany(c => c.All),
             .. model.Fixes.SelectMany(f => f.AppliesWhen?.All ?? []),
         ];
-        MustKnowWay[] ways = [.. model.Pack.Gates.SelectMany(g => g.MustKnow).SelectMany(m => m.Ways)];
-        decidingObservations =
-        [
-            .. model.Pack.Gates.SelectMany(g => g.TriggeredByAnswers).Select(t => t.Observation),
-            .. tests.Where(t => t.Observation is not null).Select(t => t.Observation!),
-            .. ways.Where(w => w.Observation is not null).Select(w => w.Observation!),
-        ];
+        triggers = [.. model.Pack.Gates.SelectMany(g => g.TriggeredByAnswers).Select(t => (model.Pack.Observation(t.Observation)?.Id ?? t.Observation, t.Answer))];
+        decidingObservations = [.. tests.Where(t => t.Observation is not null).Select(t => t.Observation!)];
         decidingFacts =
         [
             .. tests.Where(t => t.Fact is not null).Select(t => t.Fact!),
-            .. ways.Where(w => w.Fact is not null).Select(w => w.Fact!),
             .. model.Pack.Mechanisms.SelectMany(m => (m.AppliesWhen?.All ?? []).Concat(m.PriorIf.SelectMany(p => p.When.All))).Where(t => t.Fact is not null).Select(t => t.Fact!),
         ];
     }
@@ -49,7 +46,7 @@ internal sealed class OpenQuestions
     {
         foreach (Observation o in model.Pack.Observations)
         {
-            if (!stop.IsCancellationRequested && choice.Situation.Is(o.AppliesWhen) != Truth.No && beliefs.Ahead(o.Id) is { } ahead)
+            if (!stop.IsCancellationRequested && !choice.Situation.Findings.ContainsKey(o.Id) && choice.Situation.Is(o.AppliesWhen) != Truth.No && beliefs.Ahead(o.Id) is { } ahead)
             {
                 yield return (new(false, o.Id), new(Math.Max(1, o.EffortMinutes), [.. ahead.Select((a, i) => new PossibleAnswer(a.Chance, model.InOrder(a.Probabilities), Never(o, i)))]));
             }
@@ -71,9 +68,11 @@ internal sealed class OpenQuestions
         _ => [],
     };
 
-    private bool[]? Never(Observation observation, int answer) => decidingObservations.Contains(observation.Id)
-        ? Never(In(new Finding(observation.Id, observation.Answers[answer].Id)))
-        : null;
+    private bool[]? Never(Observation observation, int answer)
+    {
+        string id = observation.Answers[answer].Id;
+        return decidingObservations.Contains(observation.Id) || triggers.Contains((observation.Id, id)) ? Never(In(new Finding(observation.Id, id))) : null;
+    }
 
     private PossibleAnswer After(Fact fact, FactValue value, FactValue[] values)
     {

@@ -5,7 +5,7 @@ using FixPlanner.Core.Safety;
 namespace FixPlanner.Core.Planning;
 
 /// <summary>The lines of the plan: how each chosen fix stands, in which stage, in which order, and why.</summary>
-internal sealed class PlanLines(PlanModel model, Choice choice, Beliefs beliefs, IReadOnlyList<GateStatus> gates, PlanDrawing? drawing)
+internal sealed class PlanLines(PlanModel model, Choice choice, Beliefs beliefs, IReadOnlyList<GateStatus> gates, PlanDrawing? drawing, bool withEvidence)
 {
     private const double CheapEur = 25;
     private const double LookFirstBelow = 0.2;
@@ -48,7 +48,7 @@ internal sealed class PlanLines(PlanModel model, Choice choice, Beliefs beliefs,
         .. fix.ActsOn
             .Select(a => (Cause: a.Key, Action: a.Value, P: beliefs.Probability(a.Key)))
             .OrderByDescending(x => x.P).ThenBy(x => x.Cause, StringComparer.Ordinal)
-            .Select(x => beliefs.Reasons(x.Cause) is [var top, ..]
+            .Select(x => withEvidence && beliefs.Reasons(x.Cause) is [var top, ..]
                 ? new PlanReason(x.Cause, x.P, x.Action, top.Observation, top.Answer, top.LogOdds)
                 : new PlanReason(x.Cause, x.P, x.Action, null, null, 0)),
     ];

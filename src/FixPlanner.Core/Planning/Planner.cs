@@ -9,7 +9,7 @@ namespace FixPlanner.Core.Planning;
 /// <summary>How much of a plan is worked out.</summary>
 public enum PlanDepth
 {
-    /// <summary>Gates, best set and stages: at once after an answer, without draws.</summary>
+    /// <summary>Gates, best set and stages: at once after an answer, without draws and without the evidence behind each cause.</summary>
     Quick,
 
     /// <summary>Also what each open question is worth.</summary>
@@ -61,7 +61,7 @@ public sealed class Planner
         PlanDrawing? drawing = depth >= PlanDepth.Full ? PlanDrawing.Run(model, choice, beliefs, stop) : null;
         HashSet<string> planned = [.. choice.Chosen.Select(i => model.Fixes[i].Id), .. choice.Safety.Select(w => w.Fix.Id)];
         IReadOnlyList<GateStatus> gates = GateCheck.All(s, PlannedUse.Of(s, planned));
-        PlanLines lines = new(model, choice, beliefs, gates, drawing);
+        PlanLines lines = new(model, choice, beliefs, gates, drawing, withEvidence: depth > PlanDepth.Quick);
         IReadOnlyList<PlanItem> items = lines.Items();
         PlanTotals totals = PlanSums.Of(model, choice, drawing, Physics);
         NextQuestion? next = NextLook.Of(s, gates, gains, totals.Points);

@@ -73,7 +73,7 @@ internal sealed class QuestionWorth
         }
 
         GainBound bound = new(now.Problem, plan.Chosen, possible);
-        return [.. questions.Select(q => q.Answers.Sum(a => a.Chance * Bound(bound, a)))];
+        return [.. questions.Select(q => q.Answers.Sum(a => a.Chance * Bound(bound, a))).Select(points => points < TieBreak.Tolerance ? 0 : points)];
     }
 
     /// <summary>Expected gain of one question; null when a stop came first.</summary>

@@ -33,6 +33,7 @@ internal sealed class TrialWorth
     private readonly EffectFigures nominal;
     private readonly Worthwhile worth;
     private readonly double[] belief;
+    private readonly double[] sampled;
     private readonly BestSetSolver solver;
 
     /// <param name="layout">Who acts on what.</param>
@@ -45,6 +46,7 @@ internal sealed class TrialWorth
     {
         (this.layout, this.draws, this.worlds, this.work, this.worth, this.belief) = (layout, draws, worlds, work, worth, belief);
         nominal = EffectFigures.Nominal(layout);
+        sampled = Shares(worlds, [.. Enumerable.Repeat(1.0 / worlds.Length, worlds.Length)]);
         solver = new(work.Problem.Structure);
     }
 
@@ -98,25 +100,15 @@ internal sealed class TrialWorth
     private double After(TrialPlan trial, int row, double[] effect, double[] weight)
     {
         double total = weight.Sum();
-        double[] then = new double[belief.Length];
-        double good = 0;
-        double bad = 0;
-        for (int d = 0; d < worlds.Length; d++)
-        {
-            for (int c = 0; c < then.Length; c++)
-            {
-                then[c] += worlds[d][c] ? weight[d] / total : 0;
-            }
-
-            good += weight[d] / total * Math.Max(effect[d], 0);
-            bad += weight[d] / total * Math.Min(effect[d], 0);
-        }
+        double[] parts = [.. weight.Select(w => w / total)];
+        double good = parts.Zip(effect, (part, x) => part * Math.Max(x, 0)).Sum();
+        double bad = parts.Zip(effect, (part, x) => part * Math.Min(x, 0)).Sum();
 
         // The worlds are a sample: what they say is carried over as a shift of the exact belief.
-        double[] before = [.. Enumerable.Range(0, then.Length).Select(c => worlds.Count(w => w[c]) / (double)worlds.Length)];
+        double[] then = Shares(worlds, parts);
         for (int c = 0; c < then.Length; c++)
         {
-            then[c] = Math.Clamp(belief[c] + then[c] - before[c], 0, 1);
+            then[c] = Math.Clamp(belief[c] + then[c] - sampled[c], 0, 1);
         }
 
         work.Fill(nominal, then, worth);
@@ -151,6 +143,21 @@ internal sealed class TrialWorth
         {
             work.Problem.Side[trial.Fix] += (bad - nominal.Side[row]) * worth.PerUnit(trial.On);
         }
+    }
+
+    private static double[] Shares(bool[][] worlds, double[] parts)
+    {
+        double[] shares = new double[worlds[0].Length];
+        for (int d = 0; d < worlds.Length; d++)
+        {
+            bool[] world = worlds[d];
+            for (int c = 0; c < shares.Length; c++)
+            {
+                shares[c] += world[c] ? parts[d] : 0;
+            }
+        }
+
+        return shares;
     }
 
     private static double Normal(double z) => SpecialFunctions.Erfc(-z / Math.Sqrt(2)) / 2;
