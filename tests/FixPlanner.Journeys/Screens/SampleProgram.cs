@@ -40,6 +40,9 @@ internal sealed class SampleProgram : IWizardProgram
         return View();
     }
 
+    private string Typed(string question) =>
+        answers.TryGetValue(question, out string? text) && Reserved.All(answer => answer.Id != text) ? text : "";
+
     private void Keep(string question, string answer)
     {
         answers[question] = answer;
@@ -83,7 +86,7 @@ internal sealed class SampleProgram : IWizardProgram
         Help = ["Sizes fill in from the body shape until you measure."],
         Reserved = Reserved,
         Current = answers.GetValueOrDefault("width"),
-        Entry = new EntryModel(answers.GetValueOrDefault("width") ?? "", "mm, cm, m or in", "for example 1580 mm", problem),
+        Entry = new EntryModel(Typed("width"), "mm, cm, m or in", "for example 1580 mm", problem),
     };
 
     private ListModel Before() => new()

@@ -39,6 +39,9 @@ internal interface IScreen
     /// <summary>True while text is being typed, so that letters and signs are text.</summary>
     bool Typing { get; }
 
+    /// <summary>The keys that the screen takes by itself, in words, for the help.</summary>
+    IReadOnlyList<TextLine> KeyWords { get; }
+
     /// <summary>Takes pasted text; only of use while typing.</summary>
     void Paste(string text);
 

@@ -19,6 +19,15 @@ internal sealed class ListScreen : IScreen
 
     private RowModel? Row => model is { Rows.Count: > 0 } && model.Rows[selected].Id is not null ? model.Rows[selected] : null;
 
+    public IReadOnlyList<TextLine> KeyWords =>
+    [
+        TextLine.Of("Arrows, PgUp, PgDn, Home, End: move", hanging: 2),
+        .. Row is { Opens: true } or { Detail: not null } ? [TextLine.Of("Enter: open the row", hanging: 2)] : Rows.None,
+        .. Row?.Choices is { Count: > 0 } choices
+            ? [TextLine.Of($"{string.Join(", ", choices.Select(choice => $"{choice.Key}: {choice.Text}"))}; left, right: change", hanging: 2)]
+            : Rows.None,
+    ];
+
     public bool Shows(ScreenModel model) => model is ListModel;
 
     public void Show(ScreenModel model)

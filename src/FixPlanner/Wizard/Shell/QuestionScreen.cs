@@ -18,6 +18,15 @@ internal sealed class QuestionScreen : IScreen
     public Message? Unconfirmed =>
         model?.Entry is { } kept && entry.Text != kept.Text ? new Drafted(model.Id, entry.Text) : null;
 
+    public IReadOnlyList<TextLine> KeyWords =>
+    [
+        .. model!.Answers.Count > 0 ? [TextLine.Of("1 to 9: give that answer", hanging: 2)] : Rows.None,
+        .. model.Reserved.Where(answer => answer.Letter is not null).Select(answer => TextLine.Of($"{answer.Letter}: {answer.Text}", hanging: 2)),
+        .. model.MayHesitate ? [TextLine.Of("h: mark the next answer as not quite sure", hanging: 2)] : Rows.None,
+        .. model.Entry is not null ? [TextLine.Of("Enter: confirm what you typed; down: to the other answers; Ctrl+U: empty the line", hanging: 2)] : Rows.None,
+        TextLine.Of("Arrows, Enter: choose; PgUp, PgDn: more of the text", hanging: 2),
+    ];
+
     public bool Shows(ScreenModel model) => model is QuestionModel;
 
     public void Show(ScreenModel model)
@@ -87,8 +96,8 @@ internal sealed class QuestionScreen : IScreen
         lower.AddRange(Hesitation(width));
         int room = Math.Max(3, height - lower.Count - 2);
         IReadOnlyList<TextLine> upper = DrawQuestion(width, room);
-        List<TextLine> all = [model.Title.With(Emphasis.Bold), .. Rows.Exactly(upper, Math.Min(room, Math.Max(upper.Count, room))), TextLine.Empty, .. lower];
-        return new Sheet(all, (cursor.X, cursor.Y + room + 2));
+        List<TextLine> all = [model.Title.With(Emphasis.Bold), .. upper, TextLine.Empty, .. lower];
+        return new Sheet(all, (cursor.X, cursor.Y + upper.Count + 2));
     }
 
     private IReadOnlyList<TextLine> DrawQuestion(int width, int room)

@@ -35,10 +35,10 @@ internal static class ShellLines
     }
 
     /// <summary>The help: about the screen, then every key.</summary>
-    public static IReadOnlyList<TextLine> Help(ScreenModel model, IReadOnlyList<KeyRow> keys, Scroller scroller, int width, int height, bool beside)
+    public static IReadOnlyList<TextLine> Help(IReadOnlyList<TextLine> about, IReadOnlyList<KeyRow> keys, Scroller scroller, int width, int height, bool beside)
     {
         string edge = beside ? "│ " : "";
-        List<TextLine> text = [.. model.Help, TextLine.Empty, TextLine.Of("Keys", Emphasis.Bold), .. keys.GroupBy(row => row.Words).Select(KeyLine)];
+        List<TextLine> text = [.. about, .. keys.GroupBy(row => row.Words).Select(KeyLine)];
         List<TextLine> rows = Wrap.To(text, width - edge.Length);
         IReadOnlyList<TextLine> shown = Rows.Window(rows, scroller, height - 1);
         TextLine title = TextLine.Of(Columns.Fit("Help (F1 closes it)", width - edge.Length), Emphasis.Bold | Emphasis.Underline);

@@ -206,7 +206,8 @@ internal sealed class ShellWindow : Runnable, IStage
         {
             (int w, int h) = wide ? (right, height) : (width, below);
             aside.Place(width - w, 2 + height - h, w, h);
-            aside.Show(ShellLines.Help(frame.Screen, Keys, helpScroller, w, h, wide));
+            List<TextLine> about = [.. frame.Screen.Help, TextLine.Of("Keys", Emphasis.Bold), .. screen.KeyWords];
+            aside.Show(ShellLines.Help(about, Keys, helpScroller, w, h, wide));
         }
     }
 }

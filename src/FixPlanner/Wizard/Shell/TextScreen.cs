@@ -12,6 +12,8 @@ internal sealed class TextScreen : IScreen
 
     public Message? Unconfirmed => null;
 
+    public IReadOnlyList<TextLine> KeyWords => [TextLine.Of("Arrows, PgUp, PgDn, space, Home, End: read on and back", hanging: 2)];
+
     public bool Shows(ScreenModel model) => model is TextModel;
 
     public void Show(ScreenModel model)

@@ -67,7 +67,8 @@ internal static class Wrap
             }
         }
 
-        private int Start => continued ? Math.Min(hanging, Math.Max(0, widthOfRow(rows.Count) - 1)) : 0;
+        // In a very narrow room the text needs all of it.
+        private int Start => continued && widthOfRow(rows.Count) >= hanging + 8 ? hanging : 0;
 
         private void Indent()
         {
