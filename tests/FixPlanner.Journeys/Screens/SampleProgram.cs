@@ -1,4 +1,4 @@
-using System.Drawing;
+using FixPlanner.Core.Pictures;
 using FixPlanner.Wizard.Shell;
 using Terminal.Gui.Input;
 
@@ -116,7 +116,7 @@ internal sealed class SampleProgram : IWizardProgram
         Reserved = Reserved,
         Current = answers.GetValueOrDefault("scuttle-tufts"),
         MayHesitate = true,
-        Picture = new PictureModel(Box(50, 10), Box(30, 6), "base of the windscreen"),
+        Picture = PictureModel.Of(CarPictures.Find("square-back-estate")!, "scuttle", "base of the windscreen"),
     };
 
     private ListModel Plan() => new()
@@ -155,8 +155,4 @@ internal sealed class SampleProgram : IWizardProgram
     private static RowModel Fix(string rank, string name, string cost, string hours, string helps) => new(
         name, [rank, name, cost, hours, helps],
         () => [TextLine.Of("Why", Emphasis.Bold), $"Two findings speak for the cause that '{name}' takes away; one speaks against it.", "Trial first: tape for one drive.", "Check: compare the noise at {90 km/h} with and without."]);
-
-    private static DrawingModel Box(int width, int height) => new(
-        [.. Enumerable.Range(0, height).Select(y => y == 0 || y == height - 1 ? "+" + new string('-', width - 2) + "+" : "|" + new string(' ', width - 2) + "|")],
-        [new Rectangle(4, 1, 6, 2)]);
 }

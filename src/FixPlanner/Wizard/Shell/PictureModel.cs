@@ -1,4 +1,5 @@
 using System.Drawing;
+using FixPlanner.Core.Pictures;
 
 namespace FixPlanner.Wizard.Shell;
 
@@ -6,7 +7,18 @@ namespace FixPlanner.Wizard.Shell;
 /// <param name="Large">For wide windows.</param>
 /// <param name="Slim">For 80 columns.</param>
 /// <param name="Place">The marked place in words: the mark alone says nothing to someone who cannot see it.</param>
-internal sealed record PictureModel(DrawingModel Large, DrawingModel Slim, string Place);
+internal sealed record PictureModel(DrawingModel Large, DrawingModel Slim, string Place)
+{
+    /// <summary>The car with a zone marked.</summary>
+    /// <param name="car">The drawings of its body style.</param>
+    /// <param name="zone">Id of the zone; one without a place in the drawing leaves it unmarked.</param>
+    /// <param name="place">The zone in words.</param>
+    public static PictureModel Of(CarPicture car, string zone, string place) => new(Marked(car.Large, zone), Marked(car.Slim, zone), place);
+
+    private static DrawingModel Marked(CharacterDrawing drawing, string zone) => new(
+        drawing.Rows,
+        [.. drawing.Zones.GetValueOrDefault(zone, []).Select(box => new Rectangle(box.X, box.Y, box.Width, box.Height))]);
+}
 
 /// <summary>Rows of characters and the marked cells.</summary>
 /// <param name="Rows">All of the same length.</param>
