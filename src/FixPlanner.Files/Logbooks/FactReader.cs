@@ -73,7 +73,12 @@ internal sealed class FactReader(KnowledgePack pack, ProblemList problems)
 
     private FactValue? Number(Fact fact, YamlScalar scalar)
     {
-        Unit unit = UnitTable.All.First(u => u.Name == fact.Unit);
+        if (UnitTable.All.FirstOrDefault(u => u.Name == fact.Unit) is not { } unit)
+        {
+            problems.Add(Messages.NotAmong(scalar, fact.Id, ["not sure"]));
+            return null;
+        }
+
         if (ValueReader.Amount(scalar, fact.Id, unit.Kind, problems) is not { } amount)
         {
             return null;

@@ -33,7 +33,7 @@ public static class TextWriting
                 Wrapped(p.Text, text, indent, indent);
                 break;
             case Warning w:
-                Wrapped($"!! {w.Word}: {w.Text}", text, indent, indent + "   ");
+                Wrapped($"!! {w.Word}: {w.Text.Replace("**", "")}", text, indent, indent + "   ");
                 break;
             case Bullets b:
                 foreach (string item in b.Items)

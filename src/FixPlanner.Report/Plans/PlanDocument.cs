@@ -39,6 +39,12 @@ public sealed class PlanDocument
         return new(name.Length > 0 ? $"Plan for {name}" : "Plan", writer.blocks);
     }
 
+    /// <summary>The job card of one line.</summary>
+    /// <param name="assessment">What follows from the logbook.</param>
+    /// <param name="item">The line.</param>
+    /// <returns>The card's blocks.</returns>
+    public static IReadOnlyList<Block> CardOf(Assessment assessment, PlanItem item) => [.. new PlanDocument(assessment).JobCard(item)];
+
     private void Opening()
     {
         Situation s = a.Situation;

@@ -1,0 +1,300 @@
+using FixPlanner.Commands;
+using FixPlanner.Core.Interview;
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Planning;
+using FixPlanner.Core.Quantities;
+using FixPlanner.Files.Logbooks;
+using FixPlanner.Report.Documents;
+using FixPlanner.Report.Plans;
+
+namespace FixPlanner.Plain;
+
+/// <summary>
+/// The whole job as numbered lines: for screen readers, dumb terminals and pipes. It decides nothing: what is asked comes from
+/// the interview. No escape codes, no carriage returns, everything is appended at the end.
+/// </summary>
+internal sealed class PlainFace
+{
+    private readonly TextReader input;
+    private readonly TextWriter output;
+    private readonly OpenLogbook book;
+    private readonly Interviewer interviewer;
+    private readonly Assessor assessor;
+    private readonly DateOnly today;
+    private Assessment? known;
+    private PlanDepth knownDepth;
+
+    private PlainFace(TextReader input, TextWriter output, OpenLogbook book, KnowledgePack pack, DateOnly today)
+    {
+        (this.input, this.output, this.book, this.today) = (input, output, book, today);
+        interviewer = new(pack, today);
+        assessor = new(pack);
+    }
+
+    private enum Ending
+    {
+        Done,
+        Quit,
+        InputEnded,
+        CannotKeep,
+    }
+
+    /// <summary>Runs the interview on standard input and output.</summary>
+    /// <returns>The exit code.</returns>
+    public static int Run(string? file, IReadOnlyList<string> rules, DateOnly? date)
+    {
+        (KnowledgePack? pack, int exit) = Desk.Pack(rules);
+        if (pack is null)
+        {
+            return exit;
+        }
+
+        string path = file ?? "car.logbook.yaml";
+        OpenLogbook? book = OpenLogbook.Open(path, pack, out IReadOnlyList<Files.Problems.Problem> problems);
+        Desk.Say(problems);
+        if (book is null)
+        {
+            return problems.Any(p => p.Place.Line > 0) ? ExitCode.WrongInput : ExitCode.CannotReadOrWrite;
+        }
+
+        using (book)
+        {
+            DateOnly day = date ?? DateOnly.FromDateTime(DateTime.Now);
+            return new PlainFace(Console.In, Console.Out, book, pack, day).Whole();
+        }
+    }
+
+    private int Whole()
+    {
+        Say($"FixPlanner, logbook {book.Path}. {(book.Recovered.Length > 0 ? book.Recovered + " " : "")}Type a number or a value, then Enter.");
+        Say("Enter alone: keep what stands, or pass by.  < back   ? why and how   - not looked   ~ not sure   + not today   h2 = answer 2, but hesitant   > next part   u undo   q quit");
+        InterviewState state = new(book.Logbook, new(Section.Car));
+        foreach (Section section in new[] { Section.Car, Section.Aims, Section.BeforeYouDrive, Section.WalkRound })
+        {
+            Say("");
+            Say($"== {Words.Of(section)} ==");
+            state = section == Section.WalkRound ? state with { Place = new(section) } : interviewer.Begin(state, section);
+            (state, Ending ending) = Part(state, section);
+            if (ending != Ending.Done)
+            {
+                return End(ending);
+            }
+        }
+
+        Results();
+        return ExitCode.Done;
+    }
+
+    private int End(Ending ending)
+    {
+        switch (ending)
+        {
+            case Ending.CannotKeep:
+                Console.Error.WriteLine("The last answer could not be kept; everything before it is on disk.");
+                return ExitCode.CannotReadOrWrite;
+            case Ending.InputEnded:
+                Say("");
+                Console.Error.WriteLine($"The input ended. Every confirmed answer is kept in {book.Path}; go on with: fixplanner --plain {book.Path}");
+                return ExitCode.Done;
+            default:
+                Say($"Kept in {book.Path}. Go on with: fixplanner --plain {book.Path}   The plan: fixplanner plan {book.Path}");
+                return ExitCode.Done;
+        }
+    }
+
+    private (InterviewState State, Ending Ending) Part(InterviewState state, Section section)
+    {
+        while (true)
+        {
+            if (section == Section.WalkRound && state.Place.Question is null)
+            {
+                (state, Ending? moment) = NextMoment(state);
+                if (moment is { } over)
+                {
+                    return (state, over);
+                }
+            }
+
+            if (state.Place.Section != section || interviewer.Current(state) is not { } question)
+            {
+                return (state, Ending.Done);
+            }
+
+            Show(question);
+            (state, Ending? ending) = OneAnswer(state, question);
+            if (ending is { } end)
+            {
+                return (state, end);
+            }
+        }
+    }
+
+    // The walk goes by when a thing can be looked at: all that is worth it while parked, then on a drive, and so on.
+    private (InterviewState State, Ending? Ending) NextMoment(InterviewState state)
+    {
+        Assessment assessment = Assess(PlanDepth.WithQuestions);
+        if (interviewer.Proposed(state, assessment) is { } key)
+        {
+            Say($"-- {Words.Of(state.When)} --");
+            return (Interviewer.Move(state, new(Section.WalkRound, key)), null);
+        }
+
+        IReadOnlyList<LookWhen> open = [.. interviewer.OpenMoments(state, assessment).Where(w => w > state.When)];
+        if (open.Count == 0)
+        {
+            Say("More answers will not change the plan.");
+            return (state, Ending.Done);
+        }
+
+        Say($"Nothing more is worth looking at {Words.Of(state.When)}. Next: {Words.Of(open[0])}.");
+        Say("Answer those now?  1 yes   2 no, on to the plan");
+        string? line = Read();
+        return line is null ? (state, Ending.InputEnded)
+            : line is "1" or "yes" ? (state with { When = open[0] }, null)
+            : (state, Ending.Done);
+    }
+
+    private void Show(Question q)
+    {
+        Say("");
+        Say(q.Heading);
+        Say(Prose.Plain(q.Ask));
+        foreach (string caution in q.Cautions)
+        {
+            Say($"  {Prose.Plain(caution)}");
+        }
+
+        for (int i = 0; i < q.Choices.Count; i++)
+        {
+            Say($"  {i + 1} {Prose.Plain(q.Choices[i].Text)}");
+        }
+
+        if (q.Choices.Count == 0)
+        {
+            Say($"  type a value, for example: {q.Example}");
+        }
+
+        if (q.Current is { } current)
+        {
+            Say($"  stands: {Prose.Plain(current)}");
+        }
+    }
+
+    private (InterviewState State, Ending? Ending) OneAnswer(InterviewState state, Question question)
+    {
+        while (true)
+        {
+            switch (Read())
+            {
+                case null:
+                    return (state, Ending.InputEnded);
+                case "q":
+                    return (state, Ending.Quit);
+                case "<":
+                    InterviewState back = Interviewer.Back(state);
+                    return (back.Place.Section == state.Place.Section ? back : state, null);
+                case ">":
+                    return (state with { Place = new(state.Place.Section + 1) }, null);
+                case "u":
+                    Undo(ref state);
+                    return (state, null);
+                case "?":
+                    Say($"Why: {Prose.Plain(question.Why)}");
+                    Say($"How: {Prose.Plain(question.How)}");
+                    Say(question.Trap is { } trap ? $"What misleads: {Prose.Plain(trap)}" : "What misleads: nothing known.");
+                    break;
+                case var line when Given(line, question) is { } given:
+                    Step step = interviewer.Answer(state, given, _ => Assess(PlanDepth.WithQuestions));
+                    if (step.Refusal is { } refusal)
+                    {
+                        Say($"Not taken: {refusal.What}. {refusal.Mend}");
+                        break;
+                    }
+
+                    return Keep(step);
+                default:
+                    Say(question.Choices.Count > 0 ? $"Not taken: type a number from 1 to {question.Choices.Count}, or one of < ? - ~ + > u q" : $"Not taken: type a value, for example: {question.Example}");
+                    break;
+            }
+        }
+    }
+
+    private (InterviewState State, Ending? Ending) Keep(Step step)
+    {
+        if (step.Edits.Count == 0)
+        {
+            return (step.State, null);
+        }
+
+        Assessment before = Assess(PlanDepth.Quick);
+        if (book.Keep(step.Edits) is { Count: > 0 } problems)
+        {
+            Desk.Say(problems);
+            return (step.State, Ending.CannotKeep);
+        }
+
+        Say("kept");
+        foreach (string change in ChangeSummary.Between(before, Assess(PlanDepth.Quick)))
+        {
+            Say($"  {Prose.Plain(change)}");
+        }
+
+        InterviewState state = step.State with { Logbook = book.Logbook };
+        return (state.Place.Section == Section.WalkRound ? interviewer.Next(state with { Place = new(Section.WalkRound) }, _ => Assess(PlanDepth.WithQuestions)) : state, null);
+    }
+
+    private void Undo(ref InterviewState state)
+    {
+        Say(book.Undo() is { } words ? $"Taken back: {Prose.Plain(words)}" : "There is nothing to take back.");
+        state = state with { Logbook = book.Logbook };
+    }
+
+    private static Given? Given(string line, Question question)
+    {
+        bool hesitant = question.CanHesitate && line.StartsWith('h') && line.Length > 1;
+        string text = hesitant ? line[1..].Trim() : line;
+        return line switch
+        {
+            "" => new GivenNothing(),
+            "-" => new GivenNot(NotAnswered.NotLooked),
+            "~" when question.CanBeUnsure => new GivenNot(NotAnswered.NotSure),
+            "+" when question.CanWait => new GivenNot(NotAnswered.NotToday),
+            _ when question.Choices.Count == 0 => new GivenText(line),
+            _ when int.TryParse(text, out int n) && n >= 1 && n <= question.Choices.Count => new GivenChoice(question.Choices[n - 1].Id, hesitant),
+            _ when question.Choices.FirstOrDefault(c => c.Id == text || c.Text == text) is { } choice => new GivenChoice(choice.Id, hesitant),
+            _ => null,
+        };
+    }
+
+    private void Results()
+    {
+        Assessment assessment = Assess(PlanDepth.Full);
+        Say("");
+        output.Write(TextWriting.Write(PlanDocument.Of(assessment)));
+        Say($"Kept in {book.Path}. On paper: fixplanner plan {book.Path} --format html --out plan.html");
+    }
+
+    private Assessment Assess(PlanDepth depth)
+    {
+        if (known is null || !ReferenceEquals(known.Situation.Logbook, book.Logbook) || knownDepth < depth)
+        {
+            (known, knownDepth) = (assessor.Assess(book.Logbook, today, depth), depth);
+        }
+
+        return known;
+    }
+
+    private string? Read()
+    {
+        output.Write("> ");
+        output.Flush();
+        return input.ReadLine()?.Trim();
+    }
+
+    private void Say(string line)
+    {
+        output.Write(line);
+        output.Write('\n');
+    }
+}

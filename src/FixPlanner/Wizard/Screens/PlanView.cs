@@ -1,0 +1,45 @@
+using FixPlanner.Core.Interview;
+using FixPlanner.Core.Planning;
+using FixPlanner.Core.Quantities;
+using FixPlanner.Report.Documents;
+using FixPlanner.Report.Plans;
+using FixPlanner.Wizard.Shell;
+
+namespace FixPlanner.Wizard.Screens;
+
+/// <summary>The plan as a list; each line opens into its job card, each left-out fix into why.</summary>
+internal static class PlanView
+{
+    public static ListModel Of(Assessment a)
+    {
+        PlanTotals t = a.Plan.Totals;
+        return new()
+        {
+            Id = "plan",
+            Title = Prose.Plain(a.Plan.Headline),
+            Columns = [new("Do", 0), new("Stage", 10), new("EUR", 5, true), new("Hours", 5, true), new("In set", 6, true)],
+            Rows =
+            [
+                .. a.Plan.Items.Select(i => new RowModel(
+                    i.Fix.Id,
+                    [$"{i.Rank} {Prose.Plain(i.Fix.Title)}{(i.HeldBy.Count > 0 ? " (first check)" : "")}", Stage(i), $"{i.Fix.Cost.Likely:0}", $"{i.Fix.Hours.Likely:0.#}", i.InBestSetShare is { } s ? $"{100 * s:0} %" : "-"],
+                    () => [.. PlanDocument.CardOf(a, i).SelectMany(b => Lines.Of(new Document("", [b])).Skip(2))])),
+                RowModel.Heading("Left out, and why"),
+                .. a.Plan.LeftOut.Where(l => l.Why != LeftOutWhy.NotForThisCar).OrderBy(l => l.Why).ThenBy(l => l.Fix.Id, StringComparer.Ordinal)
+                    .Select(l => new RowModel("out:" + l.Fix.Id, [Prose.Plain(l.Fix.Title), "", "", "", ""], () => [Lines.Of(l.Fix.What), Lines.Named("Left out", l.InWords)])),
+            ],
+            WhenEmpty = "Nothing is worth doing on what is known.",
+            Totals =
+            [
+                $"Likely {t.LikelyCostEur:0} EUR{(t.BudgetEur is { } b ? $" of {b:0}" : "")}, {t.LikelyHours:0.#} h{(t.HoursLimit is { } h ? $" of {h:0.#}" : "")}{(t.OverrunProbability is { } o && t.BudgetEur is not null ? $"; {100 * o:0} % chance to overrun the budget" : "")}{(t.ShortfallEur > 0 ? $"; {t.ShortfallEur:0} EUR short for safety alone" : "")}",
+            ],
+        };
+    }
+
+    private static string Stage(PlanItem i) => i.ShownAs switch
+    {
+        ShownAs.TrialFirst => "try first",
+        ShownAs.LookFirst => "look first",
+        _ => i.Stage.ToString().ToLowerInvariant(),
+    };
+}

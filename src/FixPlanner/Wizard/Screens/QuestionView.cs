@@ -1,0 +1,74 @@
+using FixPlanner.Core.Interview;
+using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Quantities;
+using FixPlanner.Wizard.Shell;
+
+namespace FixPlanner.Wizard.Screens;
+
+/// <summary>A question of the interview as a screen.</summary>
+internal static class QuestionView
+{
+    public const string NotLooked = "not looked";
+    public const string NotSure = "not sure";
+    public const string NotToday = "not today";
+
+    public static QuestionModel Of(Question q, WizardState state, PictureModel? picture)
+    {
+        string id = q.Key.ToString();
+        List<AnswerModel> reserved = [];
+        if (q.CanWait || q.CanBeUnsure)
+        {
+            reserved.Add(new(NotLooked, "not looked", 'l'));
+        }
+
+        if (q.CanBeUnsure)
+        {
+            reserved.Add(new(NotSure, "not sure", 's'));
+        }
+
+        if (q.CanWait)
+        {
+            reserved.Add(new(NotToday, "not today", 't'));
+        }
+
+        bool typed = q.Choices.Count == 0;
+        return new()
+        {
+            Id = id,
+            Title = Lines.Of(q.Heading),
+            Question = Lines.Of(q.Ask),
+            Why = Lines.Of(q.Why),
+            How = Lines.Of(q.How),
+            Notes = [.. Notes(q)],
+            Answers = [.. q.Choices.Select(c => new AnswerModel(c.Id, Prose.Plain(c.Text)))],
+            Reserved = reserved,
+            Current = q.CurrentChoice ?? (q.CurrentNot is { } not ? Core.Interview.Words.Of(not) : null),
+            CurrentHesitant = q.Current?.EndsWith("(hesitant)", StringComparison.Ordinal) == true,
+            MayHesitate = q.CanHesitate,
+            Entry = typed ? new(state.Drafts.GetValueOrDefault(id) ?? (q.CurrentNot is null ? q.Current ?? "" : ""), q.Unit, q.Example, state.Trouble is { } t ? (TextLine)$"{t.What}: {t.Mend}" : null) : null,
+            Picture = picture,
+        };
+    }
+
+    /// <summary>What an answer's id means.</summary>
+    public static Given Given(string answer, bool hesitant) => answer switch
+    {
+        NotLooked => new GivenNot(NotAnswered.NotLooked),
+        NotSure => new GivenNot(NotAnswered.NotSure),
+        NotToday => new GivenNot(NotAnswered.NotToday),
+        _ => new GivenChoice(answer, hesitant),
+    };
+
+    private static IEnumerable<TextLine> Notes(Question q)
+    {
+        if (q.Trap is { } trap)
+        {
+            yield return Lines.Named("What misleads", trap);
+        }
+
+        foreach (string caution in q.Cautions)
+        {
+            yield return Lines.Named("Mind", caution);
+        }
+    }
+}
