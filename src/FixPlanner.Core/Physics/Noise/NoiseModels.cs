@@ -1,4 +1,5 @@
 using FixPlanner.Core.Physics.Catalogue;
+using FixPlanner.Core.Physics.Separation;
 using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Physics.Noise;
@@ -84,7 +85,7 @@ public static class NoiseModels
                 ("lowest_pitch_hz", band.Low.Hertz),
                 ("highest_pitch_hz", band.High.Hertz),
                 ("breathing_hz", SeamedFence.Breathing(height, Air(values)).Likely.Hertz),
-                ("landing_mm", SeamedFence.LandingHeights.Likely * values["height_mm"]))
+                ("landing_mm", Bubble.FenceHeights.Likely * values["height_mm"]))
                 .Saying("kind", Word(band.Kind));
         },
     };

@@ -1,3 +1,4 @@
+using FixPlanner.Core.Physics.Separation;
 using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Physics.Noise;
@@ -10,10 +11,6 @@ public static class SeamedFence
 {
     private const double RollNumber = 0.6;
     private const double BreathNumber = 0.2;
-
-    /// <summary>Heights of the fence after which the air lands again.</summary>
-    /// <source key="fence-flow" place="from memory">9 to 13 heights</source>
-    public static Triangle LandingHeights { get; } = new(9, 11, 13);
 
     /// <summary>Band of the swirls that roll off the bubble.</summary>
     /// <param name="height">h: how far the gutter stands proud, 1 mm to 0.3 m.</param>
@@ -40,6 +37,6 @@ public static class SeamedFence
         double heightM = Valid.Within(height.Metres, 1e-3, 0.3, "m", nameof(height));
         double speedMs = Valid.Positive(speed.MetresPerSecond, "m/s", nameof(speed));
         Frequency At(double heights) => Frequency.FromHertz(number * speedMs / (heights * heightM));
-        return new(SheddingKind.BroadBand, At(LandingHeights.High), At(LandingHeights.Likely), At(LandingHeights.Low));
+        return new(SheddingKind.BroadBand, At(Bubble.FenceHeights.High), At(Bubble.FenceHeights.Likely), At(Bubble.FenceHeights.Low));
     }
 }
