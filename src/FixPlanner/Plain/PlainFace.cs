@@ -60,10 +60,19 @@ internal sealed class PlainFace
 
         using (book)
         {
-            DateOnly day = date ?? DateOnly.FromDateTime(DateTime.Now);
-            return new PlainFace(Console.In, Console.Out, book, pack, day).Whole();
+            if (book.Waiting.Count > 0)
+            {
+                Face.Choose(book);
+            }
+
+            return Over(Console.In, Console.Out, book, pack, date ?? DateOnly.FromDateTime(DateTime.Now));
         }
     }
+
+    /// <summary>Runs the interview on any reader and writer.</summary>
+    /// <returns>The exit code.</returns>
+    public static int Over(TextReader input, TextWriter output, OpenLogbook book, KnowledgePack pack, DateOnly today) =>
+        new PlainFace(input, output, book, pack, today).Whole();
 
     private int Whole()
     {
