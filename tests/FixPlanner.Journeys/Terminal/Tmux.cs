@@ -87,7 +87,9 @@ internal sealed class Tmux : IDisposable
         Assert.Equal(UntouchedModes, Modes);
         Line("stty -g > after.stty; echo com''pared");
         WaitFor("compared");
-        Assert.Equal(File.ReadAllText(Path.Combine(Folder, "before.stty")), File.ReadAllText(Path.Combine(Folder, "after.stty")));
+        string before = File.ReadAllText(Path.Combine(Folder, "before.stty"));
+        string after = File.ReadAllText(Path.Combine(Folder, "after.stty"));
+        Assert.True(before == after, $"Settings before {before}and after {after}differ; the screen:\n{Screen}");
     }
 
     /// <summary>Takes the terminal away, as closing the window does.</summary>
