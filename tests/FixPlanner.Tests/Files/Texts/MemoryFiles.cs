@@ -7,7 +7,7 @@ namespace FixPlanner.Tests.Files.Texts;
 internal sealed class KilledException : Exception;
 
 /// <summary>How far a call got when the program was killed in it.</summary>
-internal enum KilledWhen
+public enum KilledWhen
 {
     Before,
     Halfway,
@@ -25,6 +25,9 @@ internal sealed class MemoryFiles : IFileCalls
 
     /// <summary>What the call of a number (from 1) should throw, if anything.</summary>
     public Func<int, Exception?> Failure { get; init; } = _ => null;
+
+    /// <summary>Whether a call that fails has done half of its work, as on a disk that fills up.</summary>
+    public bool FailsHalfway { get; init; }
 
     /// <summary>What a call of a name on a file should throw, if anything.</summary>
     public Func<string, string, Exception?> FailureOf { get; init; } = (_, _) => null;
@@ -137,6 +140,11 @@ internal sealed class MemoryFiles : IFileCalls
         Calls++;
         if ((Failure(Calls) ?? FailureOf(call, path)) is Exception failure)
         {
+            if (FailsHalfway)
+            {
+                half();
+            }
+
             throw failure;
         }
 
