@@ -11,6 +11,10 @@ internal sealed class BestSetSolver
     private const int NodeSteps = 4;
     private const double Equal = 1e-12;
 
+    /// <summary>A search that is not over after so many nodes tries to better its best set by exchanges, once.</summary>
+    private const long ExchangeAt = 1500;
+    private const int MostRounds = 12;
+
     private readonly SearchItems items;
     private readonly List<SearchFrame> frames = [];
     private readonly SetStructure structure;
@@ -23,6 +27,9 @@ internal sealed class BestSetSolver
     private double openBound;
     private long nodes;
     private bool stopped;
+    private SearchFrame? start;
+    private SearchFrame? trial;
+    private Multipliers rootPrices;
 
     public BestSetSolver(SetStructure structure)
     {
@@ -47,6 +54,8 @@ internal sealed class BestSetSolver
             return refusal;
         }
 
+        start ??= new(structure.Items, structure.Terms, structure.Sources);
+        start.CopyFrom(root, items.Count, items.Terms, items.Sources);
         nodes = 0;
         stopped = false;
         openBound = double.NegativeInfinity;
@@ -143,7 +152,11 @@ internal sealed class BestSetSolver
                 return;
             }
 
-            nodes++;
+            if (++nodes == ExchangeAt)
+            {
+                Exchange();
+            }
+
             Keep(frame);
             double bound = Math.Min(Tighten(frame, ref prices, depth == 0 && nodes == 1), inherited);
             if (bound <= bestValue + Equal || frame.ActiveCount == 0)
@@ -151,6 +164,7 @@ internal sealed class BestSetSolver
                 return;
             }
 
+            rootPrices = nodes == 1 ? prices : rootPrices;
             int branch = LargestRest(frame, prices, out double rest);
             inherited = bound - Math.Max(rest, 0);
             SearchFrame child = FrameAt(depth + 1);
@@ -172,6 +186,67 @@ internal sealed class BestSetSolver
 
             TakeOut(frame, branch);
         }
+    }
+
+    /// <summary>Betters the best set: leave one item out, fill up greedily at the prices of the root, keep what is better, until nothing is.</summary>
+    private void Exchange()
+    {
+        byte[] from = new byte[items.Count];
+        double before = double.NegativeInfinity;
+        for (int round = 0; round < MostRounds && bestValue > before; round++)
+        {
+            before = bestValue;
+            for (int without = 0; without < items.Count && !limits.Stop.IsCancellationRequested; without++)
+            {
+                if (best[without] == SearchFrame.In && start!.State[without] != SearchFrame.In)
+                {
+                    Array.Copy(best, from, items.Count);
+                    FillUp(from, without);
+                }
+            }
+        }
+    }
+
+    private void FillUp(byte[] from, int without)
+    {
+        trial ??= new(structure.Items, structure.Terms, structure.Sources);
+        trial.CopyFrom(start!, items.Count, items.Terms, items.Sources);
+        TakeOut(trial, without);
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (from[i] == SearchFrame.In && trial.State[i] == SearchFrame.Open)
+            {
+                TakeIn(trial, i, keepLimits: true);
+            }
+        }
+
+        while (true)
+        {
+            Gains(trial);
+            if (trial.ActiveCount == 0)
+            {
+                return;
+            }
+
+            int dearest = 0;
+            for (int a = 1; a < trial.ActiveCount; a++)
+            {
+                dearest = Density(trial, a) > Density(trial, dearest) ? a : dearest;
+            }
+
+            if (!TakeIn(trial, trial.Active[dearest], keepLimits: true))
+            {
+                return;
+            }
+
+            Keep(trial);
+        }
+    }
+
+    private double Density(SearchFrame frame, int place)
+    {
+        int i = frame.Active[place];
+        return gain[place] / (1e-9 + (rootPrices.Money * items.Money[i]) + (rootPrices.Time * items.Time[i]));
     }
 
     /// <summary>Keeps the node's set when it is the best so far.</summary>
