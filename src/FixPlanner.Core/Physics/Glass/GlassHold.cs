@@ -58,6 +58,19 @@ public sealed record GlassHold(LineLoad Middle, double LogDeviation, string Basi
     /// <returns>Hold.</returns>
     public LineLoad AtShare(double share) => LineLoad.FromNewtonsPerMetre(Middle.NewtonsPerMetre * Math.Exp(LogDeviation * Normal.InvCDF(0, 1, share)));
 
+    /// <summary>Pull on the whole pane at which the middle of its long side lets go: the band to draw beside the pull by speed.</summary>
+    /// <param name="pane">The pane.</param>
+    /// <returns>Low, middle and high end of the hold as a pull on the pane.</returns>
+    /// <validity>No safety factor in it; as <see cref="GlassLoad.Of"/>.</validity>
+    /// <uncertainty>As the class.</uncertainty>
+    /// <source key="own-derivation" place="peak edge load solved for the pull">F = r A / (gamma b)</source>
+    public (Force Low, Force Middle, Force High) AsPull(Pane pane)
+    {
+        double perEdge = pane.Area.SquareMetres / (pane.PeakEdgeFactor * pane.ShortSide.Metres);
+        Force Pull(LineLoad hold) => Force.FromNewtons(hold.NewtonsPerMetre * perEdge);
+        return (Pull(Low), Pull(Middle), Pull(High));
+    }
+
     private static RubberCondition AfterPush(RubberCondition condition, PushTest push) => push switch
     {
         PushTest.Moves => RubberCondition.Perished,

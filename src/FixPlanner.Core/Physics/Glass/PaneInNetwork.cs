@@ -13,6 +13,9 @@ public sealed record PaneInNetwork(Pane Pane, string Compartment, Length Height,
     /// <summary>Cabin coefficient of the adverse case: a front window or a big cowl flap wide open, ram at its rear edge (from memory, +0.2 to +0.3).</summary>
     public const double AdverseCabinCoefficient = 0.3;
 
+    /// <summary>Inside minus outside coefficient below which no gate goes without a manometer reading: the high end of 0.4 to 0.7 for a shut car, from memory.</summary>
+    public const double UnmeasuredFloor = 0.7;
+
     /// <summary>A rear glass with the outside range of a tail shape.</summary>
     /// <param name="pane">The pane.</param>
     /// <param name="tail">Shape of the tail.</param>
@@ -31,4 +34,15 @@ public sealed record PaneInNetwork(Pane Pane, string Compartment, Length Height,
     /// <returns>Coefficient; not a number at rest in still air.</returns>
     public double CoefficientAcross(VentSolution solution, double outsideCoefficient) =>
         (solution.PressureIn(Compartment, Height).Pascals / solution.Air.DynamicPressure.Pascals) - outsideCoefficient;
+
+    /// <summary>The coefficient that a safety gate works with: never cleared by guessed pressures.</summary>
+    /// <param name="computedBefore">Inside minus outside as computed for the car as it is.</param>
+    /// <param name="changeByWork">Change by planned seals and vents; null for none.</param>
+    /// <param name="measuredBefore">Inside minus outside read with a manometer on this car; null if nobody did.</param>
+    /// <returns>The reading, or the larger of the computed high end and the floor; a rise by the work is added, a fall is not credited.</returns>
+    /// <validity>A reading stands for the state of the car in which it was taken.</validity>
+    /// <uncertainty>The floor is from memory; it costs a careful owner one afternoon with a manometer to replace it.</uncertainty>
+    /// <source key="own-derivation" place="a gate is overridden by a measurement, never by a cheaper assumption">max(0.7, high) + max(0, high of the change)</source>
+    public static double ForGate(Spread computedBefore, Spread? changeByWork, double? measuredBefore) =>
+        (measuredBefore ?? Math.Max(UnmeasuredFloor, computedBefore.High)) + Math.Max(0, changeByWork?.High ?? 0);
 }

@@ -42,7 +42,7 @@ public static class SealingAndGlass
     {
         AirOnCar air = day with { Speed = RoadSpeed.FromMetresPerSecond(Valid.Positive(speed.MetresPerSecond, "m/s", nameof(speed))) };
         LoadAir gusty = load with { Speed = air.AirSpeed, Density = air.Density };
-        Propagated drawn = MonteCarlo.Propagate(inputs, 6, (values, outputs) =>
+        Propagated drawn = MonteCarlo.Propagate(inputs, 8, (values, outputs) =>
         {
             VentSolution old = VentSolver.Solve(before.Drawn(values.Slice(1, before.Inputs.Count)), air);
             VentSolution now = VentSolver.Solve(after.Drawn(values[(1 + before.Inputs.Count)..]), air);
@@ -52,9 +52,11 @@ public static class SealingAndGlass
             outputs[3] = GlassLoad.Of(pane.Pane, outputs[1] - values[0], gusty).Pull.Newtons;
             outputs[4] = outputs[3] - outputs[2];
             outputs[5] = outputs[4] / outputs[2];
+            outputs[6] = outputs[0] - values[0];
+            outputs[7] = outputs[1] - outputs[0];
         });
         Spread Range(int output) => drawn.Outputs[output].Spread ?? throw new InvalidOperationException("a solved network always has pressures");
         Spread? share = Range(2).Low > 0 ? Range(5) : null;
-        return new(speed, Range(0), Range(1), Range(2), Range(3), Range(4), share, drawn.Outputs[3].MattersMost);
+        return new(speed, Range(0), Range(1), Range(6), Range(7), Range(2), Range(3), Range(4), share, drawn.Outputs[3].MattersMost);
     }
 }

@@ -1,3 +1,4 @@
+using FixPlanner.Core.Physics.Uncertainty;
 using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Physics.Vents;
@@ -53,5 +54,39 @@ public static class ScreenBase
         VentSolution solution = VentSolver.Solve(strip, air);
         return [.. places.Select((place, i) =>
             new ScreenBaseStation(place, PressureCoefficient(place, middle, outerThird), solution.Flow($"{vent} piece {i}")))];
+    }
+
+    /// <summary>How sure the direction of each piece is.</summary>
+    /// <param name="network">The network with its ranges.</param>
+    /// <param name="air">Speed, wind and air.</param>
+    /// <param name="vent">The vent that runs along the base of the windscreen.</param>
+    /// <param name="middle">Range of the coefficient in the middle.</param>
+    /// <param name="outerThird">Range of the mean coefficient of the outer third.</param>
+    /// <param name="pieces">Number of pieces, 3 to 99.</param>
+    /// <returns>For each piece from left to right: its place, and the share of draws in which it takes in.</returns>
+    /// <validity>As <see cref="Along"/>; the two coefficients drawn independently of each other.</validity>
+    /// <uncertainty>2,000 draws: a share is good to about 0.02.</uncertainty>
+    /// <source key="own-derivation" place="seeded draws of the solved network">Share of draws by sign of the flow</source>
+    /// <exception cref="ArgumentException">No such opening, or one that does not lead in from the outside.</exception>
+    public static IReadOnlyList<(double Place, double ShareIn)> Certainty(
+        UncertainNetwork network, AirOnCar air, string vent, Triangle middle, Triangle outerThird, int pieces = 15)
+    {
+        UncertainInput[] inputs =
+        [
+            new("screen base, middle", Uncertain.Triangular(middle)),
+            new("screen base, outer third", Uncertain.Triangular(outerThird)),
+            .. network.Inputs,
+        ];
+        int[] takesIn = new int[pieces];
+        IReadOnlyList<ScreenBaseStation> likely = Along(network.Likely, air, vent, middle.Likely, outerThird.Likely, pieces);
+        MonteCarlo.Propagate(inputs, 0, (values, _) =>
+        {
+            IReadOnlyList<ScreenBaseStation> stations = Along(network.Drawn(values[2..]), air, vent, values[0], values[1], pieces);
+            for (int i = 0; i < pieces; i++)
+            {
+                takesIn[i] += stations[i].Flow.KilogramsPerSecond > 0 ? 1 : 0;
+            }
+        });
+        return [.. likely.Select((station, i) => (station.Place, (double)takesIn[i] / MonteCarlo.DrawCount))];
     }
 }

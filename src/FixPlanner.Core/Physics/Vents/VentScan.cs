@@ -23,6 +23,19 @@ public static class VentScan
     /// <exception cref="ArgumentOutOfRangeException">Top of the band below its beginning.</exception>
     public static VentVerdict Of(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest) => Of(network, air, vent, fastest, FineSteps);
 
+    /// <summary>Flow through a vent by speed, for a chart.</summary>
+    /// <param name="network">The network.</param>
+    /// <param name="air">The day; its speed is not used.</param>
+    /// <param name="vent">The opening.</param>
+    /// <param name="speeds">Speeds.</param>
+    /// <returns>One flow for each speed, in positive.</returns>
+    /// <validity>As <see cref="VentSolver"/>.</validity>
+    /// <uncertainty>As <see cref="VentSolver"/>.</uncertainty>
+    /// <source key="wetter-2006" place="multizone airflow model">m(V) of the solved network</source>
+    /// <exception cref="ArgumentException">No such opening.</exception>
+    public static IReadOnlyList<MassFlow> FlowBySpeed(VentNetwork network, AirOnCar air, string vent, IReadOnlyList<RoadSpeed> speeds) =>
+        [.. speeds.Select(speed => MassFlow.FromKilogramsPerSecond(Flow(network, air, vent, speed.MetresPerSecond)))];
+
     /// <summary>The same with a chosen number of steps over the band.</summary>
     internal static VentVerdict Of(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest, int steps)
     {

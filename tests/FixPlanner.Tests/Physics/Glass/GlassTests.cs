@@ -162,6 +162,16 @@ public class GlassTests
         Assert.InRange(Retention.ShareBeyondRubber(LineLoad.FromNewtonsPerMetre(5000), hard), 0.9, 1);
     }
 
+    [Fact]
+    public void AsPull_AtThatPull_PeakEdgeIsTheHold()
+    {
+        GlassHold hard = GlassHold.Of(Glazing.RubberWithStrip, RubberCondition.Hard, null, PushTest.NotDone);
+        LoadAir air = Still(40, 1.2);
+        double across = hard.AsPull(Rear).Low.Newtons / (Rear.Area.SquareMetres * air.PeakPressure.Pascals);
+
+        Assert.Equal(hard.Low.NewtonsPerMetre, GlassLoad.Of(Rear, across, air).PeakEdge.NewtonsPerMetre, 1e-9);
+    }
+
     private static LoadAir Still(double metresPerSecond, double density) => new(AirSpeed.FromMetresPerSecond(metresPerSecond))
     {
         Density = AirDensity.FromKilogramsPerCubicMetre(density),

@@ -52,6 +52,17 @@ public class SealingAndGlassTests
     public void Compare_Twice_SameFigures() => Assert.Equal(Compare(Estate, 110).PullNewtonsBefore, Compare(Estate, 110).PullNewtonsBefore);
 
     [Fact]
+    public void ForGate_GuessedPressures_NeverGoBelowTheFloorAndSealingAddsToIt()
+    {
+        GlassAtSpeed at = Compare(Estate.Scaled(0.25, OldCarVents.DoorSeals, OldCarVents.TailSeal), 130);
+
+        Assert.Equal(PaneInNetwork.UnmeasuredFloor, PaneInNetwork.ForGate(new(0.1, 0.2, 0.3), null, null));
+        Assert.Equal(0.25, PaneInNetwork.ForGate(at.AcrossBefore, null, 0.25));
+        Assert.Equal(0.7 + at.AcrossChange.High, PaneInNetwork.ForGate(new(0.1, 0.2, 0.3), at.AcrossChange, null), 1e-12);
+        Assert.Equal(0.7, PaneInNetwork.ForGate(new(0.1, 0.2, 0.3), new(-0.2, -0.1, -0.05), null));
+    }
+
+    [Fact]
     public void AnySealingOfAWayOut_NeverLowersThePull()
     {
         Random chance = new(11);

@@ -78,6 +78,25 @@ public class OldCarVentsTests
         Assert.InRange(certainty.TurningSpeedMetresPerSecond!.Value.High, 1, 36);
     }
 
+    [Fact]
+    public void ScreenBaseCertainty_UprightEstate_MiddleSurerInThanSidesAndSymmetric()
+    {
+        IReadOnlyList<(double Place, double ShareIn)> pieces = ScreenBase.Certainty(
+            OldCarVents.Build(Estate), ExampleNetwork.Air(110), OldCarVents.CabinIn, BodyPressures.Cowl(ScreenShape.Upright), BodyPressures.CowlOuterThird, 5);
+
+        Assert.True(pieces[2].ShareIn > pieces[0].ShareIn);
+        Assert.Equal(pieces[0].ShareIn, pieces[4].ShareIn);
+    }
+
+    [Fact]
+    public void FlowBySpeed_WindOnly_InProportionToSpeed()
+    {
+        IReadOnlyList<MassFlow> flows = VentScan.FlowBySpeed(
+            ExampleNetwork.Car(), ExampleNetwork.Air(0), "cowl", [RoadSpeed.FromKilometresPerHour(50), RoadSpeed.FromKilometresPerHour(100)]);
+
+        Assert.Equal(2, flows[1].KilogramsPerSecond / flows[0].KilogramsPerSecond, 1e-5);
+    }
+
     private static Spread CabinCoefficient(OldCarFacts facts)
     {
         UncertainNetwork network = OldCarVents.Build(facts);
