@@ -47,14 +47,18 @@ public static class HoldProof
         return safetyFactor * coefficientAcross * air.PeakPressure;
     }
 
-    /// <summary>Outward push that loads the edge near a corner as the planned speed would.</summary>
+    /// <summary>Outward push that loads the edge near a corner as the planned speed would, margin counted.</summary>
     /// <param name="peakEdge">Peak edge load at the planned speed.</param>
     /// <param name="edgeThatTakesIt">Length of edge that shares the push: 0.4 m, from 0.2 to 0.6 (judgement).</param>
+    /// <param name="safetyFactor">At least 1.</param>
     /// <returns>Push for each corner; above <see cref="PushCeiling"/> it cannot be shown by pushing.</returns>
     /// <validity>A corner holds better than the middle of a long side, so a push that is held proves less than the figure says.</validity>
     /// <uncertainty>A factor of two from the length of edge.</uncertainty>
-    /// <source key="own-derivation" place="edge load times the edge that shares it">F = R s</source>
-    /// <exception cref="ArgumentOutOfRangeException">Length not above zero.</exception>
-    public static Force PushNeeded(LineLoad peakEdge, Length edgeThatTakesIt) =>
-        Force.FromNewtons(peakEdge.NewtonsPerMetre * Valid.Positive(edgeThatTakesIt.Metres, "m", nameof(edgeThatTakesIt)));
+    /// <source key="own-derivation" place="edge load times the edge that shares it">F = SF R s</source>
+    /// <exception cref="ArgumentOutOfRangeException">Length not above zero, or safety factor below 1.</exception>
+    public static Force PushNeeded(LineLoad peakEdge, Length edgeThatTakesIt, double safetyFactor = AdvisorySpeed.SafetyFactor)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(safetyFactor, 1);
+        return Force.FromNewtons(safetyFactor * peakEdge.NewtonsPerMetre * Valid.Positive(edgeThatTakesIt.Metres, "m", nameof(edgeThatTakesIt)));
+    }
 }

@@ -1,3 +1,4 @@
+using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Physics.Glass;
 using FixPlanner.Core.Physics.Panels;
 using FixPlanner.Core.Quantities;
@@ -147,6 +148,15 @@ public class GlassTests
     }
 
     [Fact]
+    public void PushNeeded_FasterOrShorterEdge_InProportion()
+    {
+        Force push = HoldProof.PushNeeded(LineLoad.FromNewtonsPerMetre(200), Length.FromMetres(0.4));
+
+        Assert.Equal(160, push.Newtons, 1e-9);
+        Assert.True(HoldProof.PushNeeded(LineLoad.FromNewtonsPerMetre(400), Length.FromMetres(0.4)) > HoldProof.PushCeiling);
+    }
+
+    [Fact]
     public void Retention_WorkedExample_ClipOf570Newtons()
     {
         // Own worked example: adverse case of 710 N/m at 200 km/h, clips every 0.4 m, margin of two: 570 N.
@@ -170,6 +180,16 @@ public class GlassTests
         double across = hard.AsPull(Rear).Low.Newtons / (Rear.Area.SquareMetres * air.PeakPressure.Pascals);
 
         Assert.Equal(hard.Low.NewtonsPerMetre, GlassLoad.Of(Rear, across, air).PeakEdge.NewtonsPerMetre, 1e-9);
+    }
+
+    [Fact]
+    public void GlassSpeedModel_NothingKnown_AdvisesNoMoreThanOldCarsWereDriven()
+    {
+        // Sound old cars did 120 to 140 km/h for decades without losing glass (common practice, no source): unknown rubber must not be advised beyond.
+        ModelOutcome outcome = ModelRun.Of(ModelCatalogue.Find("glass-speed")!, new Dictionary<string, Triangle> { ["speed_kmh"] = Triangle.Certain(130) });
+
+        Assert.InRange(outcome.Ranges["advised_kmh"].Spread!.Value.High, 50, 120);
+        Assert.Contains(outcome.Warnings, warning => warning.Contains("not a certificate", StringComparison.Ordinal));
     }
 
     private static LoadAir Still(double metresPerSecond, double density) => new(AirSpeed.FromMetresPerSecond(metresPerSecond))
