@@ -77,6 +77,11 @@ public static class CoolingModels
             FanPressure = PressureDifference.FromPascals(values["fan_pressure_pa"]),
             FanFreeFlow = VolumeFlow.FromCubicMetresPerSecond(values["fan_flow_m3_per_s"]),
         };
+        if (TooFast(open, values) is { } reason)
+        {
+            return ModelAnswer.ThatIsImpossible(reason);
+        }
+
         double blanked = values["blanked_percent"] / 100;
         CoolingPath path = open with { BlankedShare = blanked };
         Radiator core = new()
@@ -96,6 +101,18 @@ public static class CoolingModels
             ("margin_unblanked_k", CoolingMargin.OfWater(core, open, situation, limit).Margin.Kelvins),
             ("blanking_drag_area_change_m2", values["speed_kmh"] < 20 ? double.NaN : CoolingDrag.OfBlanking(open, blanked, situation.Speed, situation.Density).SquareMetres))
             .Warning(margin.Margin.Kelvins < 15 ? "the margin is smaller than the model's own error: watch a gauge that works" : null);
+    }
+
+    /// <summary>No core lets the air through at more than 30 m/s or at more than 0.6 of the speed of the car: the losses given are too small for the opening.</summary>
+    private static string? TooFast(CoolingPath open, ModelValues values)
+    {
+        AirDensity density = AirDensity.FromKilogramsPerCubicMetre(values["air_density_kg_per_m3"]);
+        AirSpeed speed = AirSpeed.FromKilometresPerHour(values["speed_kmh"]);
+        double face = open.FaceSpeed(speed, density).MetresPerSecond;
+        double withoutFan = (open with { FanPressure = default, FanFreeFlow = default }).FaceSpeed(speed, density).MetresPerSecond;
+        return face > 30 || withoutFan > 0.6 * speed.MetresPerSecond
+            ? $"the air would pass the core at {NumberText.Significant(face, 3)} m/s; no more than 30 m/s and 0.6 of the speed of the car is possible: core_loss and exit_loss are too small, or the fan is too large"
+            : null;
     }
 
     private static PhysicsModel Fins() => new()
