@@ -73,13 +73,7 @@ internal static class CalcText
     {
         string swept = sweep.Range.Input.Name;
         output.WriteLine($"{model.Title}; the other inputs at their likely values");
-        output.WriteLine(string.Join("  ", [swept, .. model.Outputs.Select(declared => declared.Name)]));
-        foreach ((double at, ModelAnswer answer) in sweep.Points.Where((_, step) => step % CalcSweep.StepsOfTheTable == 0))
-        {
-            IEnumerable<string> cells = model.Outputs.Select(declared => Cell(declared, answer).PadLeft(declared.Name.Length));
-            output.WriteLine(string.Join("  ", [NumberText.Significant(at, Digits).PadLeft(swept.Length), .. cells]).TrimEnd());
-        }
-
+        WriteTable(output, swept, model, sweep);
         output.WriteLine();
         if (model.Outputs.FirstOrDefault(declared => declared.Unit is not null) is { } first)
         {
@@ -88,6 +82,27 @@ internal static class CalcText
 
         WriteWarnings(output, sweep.Warnings);
         Provenance(output, model);
+    }
+
+    /// <summary>Names over the columns where they fit into 80 columns; numbers over them and a list of the names where not.</summary>
+    private static void WriteTable(TextWriter output, string swept, PhysicsModel model, CalcSweep sweep)
+    {
+        const int TerminalWidth = 80;
+        const int NarrowColumn = 9;
+        string[] names = [.. model.Outputs.Select(declared => declared.Name)];
+        bool fits = swept.Length + names.Sum(name => name.Length + 2) <= TerminalWidth;
+        string[] heads = fits ? names : [.. names.Select((_, place) => $"({place + 1})".PadLeft(NarrowColumn))];
+        if (!fits)
+        {
+            names.Index().ToList().ForEach(name => output.WriteLine($"  ({name.Index + 1}) {name.Item}"));
+        }
+
+        output.WriteLine(string.Join("  ", [swept, .. heads]));
+        foreach ((double at, ModelAnswer answer) in sweep.Points.Where((_, step) => step % CalcSweep.StepsOfTheTable == 0))
+        {
+            IEnumerable<string> cells = model.Outputs.Zip(heads, (declared, head) => Cell(declared, answer).PadLeft(head.Length));
+            output.WriteLine(string.Join("  ", [NumberText.Significant(at, Digits).PadLeft(swept.Length), .. cells]).TrimEnd());
+        }
     }
 
     public static void Troubles(TextWriter error, PhysicsModel model, IReadOnlyList<TextTrouble> troubles)

@@ -93,6 +93,16 @@ public sealed class CalcCommandTests
     }
 
     [Fact]
+    public void Calc_SweepOfAModelWithManyAnswers_StaysWithin80Columns()
+    {
+        Result result = Run("calc", "drag-saving", "--drag-area-change", "-0.05 m2", "--drag-area", "0.8 m2", "--sweep", "speed=60..160km/h");
+        Assert.Equal(0, result.Code);
+        Assert.Contains("(3) fuel_change_l_per_100km", result.Output);
+        string[] table = [.. result.Output.Split('\n').TakeWhile(line => !line.StartsWith("Source", StringComparison.Ordinal))];
+        Assert.All(table, line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Fact]
     public void Calc_SweepAsJson_HasEveryPoint()
     {
         using JsonDocument json = JsonDocument.Parse(Run("calc", "dynamic-pressure", "--sweep", "speed=60..200km/h", "--format", "json").Output);
