@@ -50,7 +50,7 @@ public static class AreaRules
     /// <param name="reference">True length of something across the car in the photo.</param>
     /// <param name="referencePixels">Its length in pixels.</param>
     /// <param name="distance">From the camera to that reference.</param>
-    /// <param name="widestBehindReference">How far the widest part of the body stands behind the reference; negative in front of it.</param>
+    /// <param name="widestBehindReference">How far the widest part of the body stands behind the reference; negative in front of it, but at least 1 m before the camera.</param>
     /// <returns>The estimate.</returns>
     /// <validity>Long lens, camera level with the middle of the outline and on the axis of the car, 10 m or more away, better 25.</validity>
     /// <uncertainty>2 % of counting, and twice 0.2 m of depth over the distance: 2.6 % from 25 m.</uncertainty>
@@ -60,7 +60,7 @@ public static class AreaRules
     {
         double metresEach = Valid.Positive(reference.Metres, "m") / Valid.Positive(referencePixels, "pixels");
         double away = Valid.Within(distance.Metres, 3, 1000, "m");
-        double depth = (away + Valid.Within(widestBehindReference.Metres, -3, 6, "m")) / away;
+        double depth = (away + Valid.Within(widestBehindReference.Metres, Math.Max(-3, 1 - away), 6, "m")) / away;
         double area = Valid.Positive(outlinePixels, "pixels") * metresEach * metresEach * depth * depth;
         return AreaEstimate.Of("from a photo", area, area * Math.Sqrt((0.02 * 0.02) + Math.Pow(0.4 / away, 2)));
     }

@@ -44,6 +44,11 @@ public static class FrontalAreaModels
 
     private static ModelAnswer Compute(ModelValues values)
     {
+        if (values.Find("camera_distance_m") is { } away && away + values["widest_behind_m"] < 1)
+        {
+            return ModelAnswer.ThatIsImpossible("the widest part would stand less than 1 m from the camera: give a larger camera_distance_m (m)");
+        }
+
         Length width = Length.FromMetres(values["width_m"]);
         Length height = Length.FromMetres(values["height_m"]);
         AreaEstimate rule = AreaRules.ByWidthAndHeight(width, height, values.Word("body") == "boxy" ? AreaRules.BoxyFill : AreaRules.UsualFill);

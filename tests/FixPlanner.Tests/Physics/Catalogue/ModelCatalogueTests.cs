@@ -1,3 +1,4 @@
+using CsCheck;
 using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Quantities;
 
@@ -56,6 +57,47 @@ public sealed class ModelCatalogueTests
             model.Outputs.Where(output => output.Unit is not null).Select(output => output.Name).Order(),
             outcome.Answer!.Numbers.Keys.Order());
         Assert.Equal(model.Outputs.Where(output => output.Unit is null).Select(output => output.Name).Order(), outcome.Answer.Words.Keys.Order());
+    }
+
+    // Whatever is possible by the declared ranges must be answered or refused in words, never by an exception.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Model_AnyPossibleValues_AnswersOrRefusesInWords(string name)
+    {
+        PhysicsModel model = ModelCatalogue.Find(name)!;
+        Gen<double[]> shares = Gen.Double[0, 1].Array[model.Inputs.Count];
+        shares.Sample(
+            drawn =>
+            {
+                Dictionary<string, Triangle> values = model.Inputs.Zip(drawn).ToDictionary(pair => pair.First.Name, pair => Triangle.Certain(Within(pair.First, pair.Second)));
+                ModelOutcome outcome = ModelRun.Of(model, values);
+                return (outcome.Answer is null) == (outcome.Troubles.Count > 0) && outcome.Troubles.All(trouble => trouble.What.Length > 0);
+            },
+            iter: 60);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Model_EndsOfItsValidRanges_AnswersOrRefusesInWords(string name)
+    {
+        PhysicsModel model = ModelCatalogue.Find(name)!;
+        foreach (ModelInput input in model.Inputs)
+        {
+            foreach (double end in new[] { input.Possible.Low, input.Valid.Low, input.Valid.High, input.Possible.High })
+            {
+                Dictionary<string, Triangle> values = model.Inputs.Where(other => !other.IsOptional)
+                    .ToDictionary(other => other.Name, other => Triangle.Certain(other.Default?.Likely ?? ((other.Valid.Low + other.Valid.High) / 2)));
+                values[input.Name] = Triangle.Certain(end);
+                ModelOutcome outcome = ModelRun.Of(model, values);
+                Assert.Equal(outcome.Answer is null, outcome.Troubles.Count > 0);
+            }
+        }
+    }
+
+    private static double Within(ModelInput input, double share)
+    {
+        double value = input.Possible.Low + (share * (input.Possible.High - input.Possible.Low));
+        return input.Unit.Kind is UnitKind.Count or UnitKind.Year ? Math.Round(value) : value;
     }
 
     private static void AssertName(string name, Unit unit)
