@@ -60,7 +60,7 @@ internal sealed class PlanLines(PlanModel model, Choice choice, Beliefs beliefs,
         double most = fix.ActsOn.Keys.Select(beliefs.Probability).DefaultIfEmpty(0).Max();
         bool pays = drawing?.Trial(number) is { } trial && trial.Points > TrialPays * choice.Answer.Points;
         return choice.Situation.Logbook.Limits.Must.Contains(fix.Id) ? ShownAs.Do
-            : most < LookFirstBelow ? ShownAs.LookFirst
+            : most < LookFirstBelow || (most < TryFirstBelow && fix.Trial is null) ? ShownAs.LookFirst
             : fix.Trial is not null && (most < TryFirstBelow || pays) ? ShownAs.TrialFirst
             : ShownAs.Do;
     }

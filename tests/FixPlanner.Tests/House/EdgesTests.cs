@@ -11,7 +11,7 @@ public sealed class EdgesTests
     private static readonly string[] Rooms = ["Quantities", "Cars", "Physics", "Knowledge", "Logbooks", "Measurement", "Diagnosis", "Safety", "Planning", "TestDay", "Pictures", "Interview"];
 
     private static readonly Architecture Code = new ArchLoader().LoadAssemblies(
-        typeof(Core.Quantities.Length).Assembly, typeof(Files.Problems.Problem).Assembly, typeof(Report.Documents.Document).Assembly).Build();
+        typeof(Core.Quantities.Length).Assembly, typeof(global::FixPlanner.Files.Problems.Problem).Assembly, typeof(Report.Documents.Document).Assembly).Build();
 
     public static TheoryData<string, string> Forbidden
     {
