@@ -11,7 +11,9 @@ internal sealed class FileCalls : IFileCalls
 
     public bool IsProtected(string path) => File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly);
 
-    public string Behind(string path) => File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? Path.GetFullPath(path);
+    // Asking where a link leads fails for a file that is not there yet; such a file is no link.
+    public string Behind(string path) =>
+        new FileInfo(path).LinkTarget is null ? Path.GetFullPath(path) : File.ResolveLinkTarget(path, returnFinalTarget: true)!.FullName;
 
     public byte[] Read(string path, int most)
     {

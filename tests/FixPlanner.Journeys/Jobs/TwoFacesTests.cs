@@ -21,8 +21,9 @@ public sealed class TwoFacesTests
         {
             WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
             Frame frame = program.Begin();
-            for (int walked = 0; walked < WalkAnswers;)
+            for (int walked = 0, screens = 0; walked < WalkAnswers; screens++)
             {
+                Assert.True(screens < 200, $"no end in sight at: {frame.Screen.Id}, {frame.Notice.Text}");
                 (frame, bool onWalk) = AnswerOne(program, frame, lines);
                 walked += onWalk ? 1 : 0;
             }
