@@ -12,7 +12,7 @@ public static class RulePackChecks
     /// <returns>The pack, or null when there are errors; all problems, warnings and notes among them; what later layers changed.</returns>
     public static RulePackReading Check(IReadOnlyList<string> layers)
     {
-        BoundLayers bound = RulePackReader.Bind(layers);
+        BoundLayers bound = RulePackReader.Bind(layers, withCases: true);
         ProblemList problems = new();
         problems.AddRange(bound.Rules.Problems.InOrder());
         if (bound.Pack is { } pack)

@@ -21,14 +21,14 @@ public static class RulePackReader
     /// <returns>The pack, or null when there are errors; all problems; what later layers changed.</returns>
     public static RulePackReading Read(IReadOnlyList<string> layers)
     {
-        BoundLayers bound = Bind(layers);
+        BoundLayers bound = Bind(layers, withCases: false);
         return new(bound.Pack, bound.Rules.Problems.InOrder(), bound.Files.Changes);
     }
 
-    internal static BoundLayers Bind(IReadOnlyList<string> layers)
+    internal static BoundLayers Bind(IReadOnlyList<string> layers, bool withCases)
     {
         BoundRules all = new();
-        LayeredFiles files = LayeredFiles.Read(layers, all.Problems);
+        LayeredFiles files = LayeredFiles.Read(layers, withCases, all.Problems);
         foreach (RuleFile file in files.Files)
         {
             all.Problems.AddRange(file.Problems.InOrder());

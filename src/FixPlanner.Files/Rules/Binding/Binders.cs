@@ -1,3 +1,4 @@
+using FixPlanner.Files.Rules.Cases;
 using FixPlanner.Files.Rules.Layers;
 using FixPlanner.Files.Yaml;
 
@@ -52,6 +53,7 @@ internal static class Binders
             RuleFileKind.Mechanism => MechanismBinder.Bind,
             RuleFileKind.Fix => FixBinder.Bind,
             RuleFileKind.Gate => GateBinder.Bind,
+            RuleFileKind.Cases => CaseBinder.Bind,
             _ => (_, _) => { },
         };
         bind(map, binder);

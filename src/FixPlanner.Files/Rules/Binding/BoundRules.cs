@@ -1,5 +1,6 @@
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Files.Problems;
+using FixPlanner.Files.Rules.Cases;
 
 namespace FixPlanner.Files.Rules.Binding;
 
@@ -28,6 +29,8 @@ internal sealed class BoundRules
 
     public List<RunKind> Runs { get; } = [];
 
+    public List<RuleCase> Cases { get; } = [];
+
     public PackHead? Head { get; set; }
 
     public Scales? Scales { get; set; }
@@ -55,6 +58,7 @@ internal sealed class BoundRules
         Disappointments.AddRange(other.Disappointments);
         Terms.AddRange(other.Terms);
         Runs.AddRange(other.Runs);
+        Cases.AddRange(other.Cases);
         Head ??= other.Head;
         Scales ??= other.Scales;
         TestDay ??= other.TestDay;

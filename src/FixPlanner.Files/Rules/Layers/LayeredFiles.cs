@@ -23,14 +23,18 @@ internal sealed class LayeredFiles
     /// <summary>What later layers changed.</summary>
     public IReadOnlyList<LayerChange> Changes { get; }
 
-    public static LayeredFiles Read(IReadOnlyList<string> layers, ProblemList problems)
+    /// <summary>Reads the layers.</summary>
+    /// <param name="layers">Folders, lowest first.</param>
+    /// <param name="withCases">Also the situations, which only matter to a check.</param>
+    /// <param name="problems">Takes what is wrong.</param>
+    public static LayeredFiles Read(IReadOnlyList<string> layers, bool withCases, ProblemList problems)
     {
         SortedDictionary<string, RuleFile> top = new(StringComparer.Ordinal);
         SortedDictionary<string, LayerChange> changes = new(StringComparer.Ordinal);
         Dictionary<string, RuleFile> below = [];
         for (int layer = 0; layer < layers.Count; layer++)
         {
-            foreach (RuleFile file in FilesOf(layers[layer], layer, problems))
+            foreach (RuleFile file in FilesOf(layers[layer], layer, problems).Where(file => withCases || file.Kind != RuleFileKind.Cases))
             {
                 if (layer > 0)
                 {
