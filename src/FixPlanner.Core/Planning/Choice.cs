@@ -88,7 +88,7 @@ internal sealed class Choice
     /// <summary>Which limit forbids what the owner insists on.</summary>
     public BrokenLimit Broken { get; }
 
-    /// <summary>Best points for other beliefs, of the best set or of a given one.</summary>
+    /// <summary>Amounts and fractions of the mean effects.</summary>
     public EffectFigures Figures => model.Effects.Nominal;
 
     /// <summary>A fresh choice of the same car for working in, filled with today's beliefs.</summary>
