@@ -375,6 +375,27 @@ public class LogbookFileTests
         Assert.Equal([Name], disk.Names);
     }
 
+    [Fact]
+    public void Open_RealFolder_KeepsAnswersAndLeavesLogbookAndJournalOnly()
+    {
+        string folder = Directory.CreateTempSubdirectory("logbook").FullName;
+        string file = Path.Combine(folder, Name);
+        File.WriteAllText(file, Old.Replace("\n", "\r\n"));
+
+        using (LogbookFile logbook = LogbookFile.Open(file, Start, TimeProvider.System, problems)!)
+        {
+            Assert.True(Width(logbook, "1.6 m"));
+            Assert.Null(LogbookFile.Open(file, Start, TimeProvider.System, problems));
+            Assert.Equal(["FP1107"], Codes);
+            Assert.True(logbook.Undo(problems));
+            Assert.True(logbook.Redo(problems));
+        }
+
+        Assert.Equal(Old.Replace("1.62", "1.6").Replace("\n", "\r\n"), File.ReadAllText(file));
+        Assert.Equal([file, file + ".journal"], Directory.GetFiles(folder).Order());
+        Directory.Delete(folder, recursive: true);
+    }
+
     private MemoryFiles KilledBeforeTheFileWasWritten()
     {
         bool full = false;
