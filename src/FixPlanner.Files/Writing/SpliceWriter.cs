@@ -30,6 +30,12 @@ internal sealed class SpliceWriter(YamlDocument document)
         {
             yield return Put(first.At, stop, first.Inserted);
         }
+
+        // The last line took the line end before it along; a text above it (|+) may need that one.
+        if (end == text.Length && first.Removed.StartsWith(layout.NewLine, StringComparison.Ordinal))
+        {
+            yield return Put(first.At + layout.NewLine.Length, end, first.Inserted);
+        }
     }
 
     private Splice? Write(YamlChange change)

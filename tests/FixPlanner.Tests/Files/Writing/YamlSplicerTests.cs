@@ -112,6 +112,8 @@ public class YamlSplicerTests
     [InlineData("a:\n  - b: 1\n    c: 2\n", "a[0].b", "a:\n  - c: 2\n")]
     [InlineData("a:\n  - b: 1 # one\n    # about c\n    c: 2\n", "a[0].b", "a:\n  -  # one\n    # about c\n    c: 2\n")]
     [InlineData("a:\n  b: |\n    text\n\nc: 3\n", "a.b", "a: {}\n\nc: 3\n")]
+    [InlineData("a: |+\n  kept\n\nb: 2", "b", "a: |+\n  kept\n\n")]
+    [InlineData("a: |+\n  kept\n\nb: 2\n\nc: 3\n", "b", "a: |+\n  kept\n\nc: 3\n")]
     [InlineData("a: 1\n", "b", "a: 1\n")]
     [InlineData("a: 1\n", "b[x=y].c", "a: 1\n")]
     public void Apply_Removal_TakesOnlyThat(string before, string path, string after) => Assert.Equal(after, Apply(before, path, null).Text);

@@ -119,7 +119,7 @@ public class YamlReaderTests
     {
         var clock = Stopwatch.StartNew();
 
-        Assert.Empty(Read(string.Concat(Enumerable.Range(0, 180_000).Select(i => $"key{i}: value {i}\n"))).Problems);
+        Assert.Empty(Read(string.Concat(Enumerable.Range(0, 40_000).Select(i => $"key{i}: {new string('v', 80)}\n"))).Problems);
         Assert.True(clock.Elapsed < TimeSpan.FromSeconds(20), $"took {clock.Elapsed}");
     }
 }
