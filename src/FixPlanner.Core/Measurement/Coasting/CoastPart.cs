@@ -8,10 +8,11 @@ internal static class CoastPart
 
     private const double LongestGap = 5;
 
-    /// <summary>The rolling part without its first two seconds; null with fewer than eight samples.</summary>
-    public static RunTrace? Of(RunTrace trace, out double largestGap)
+    /// <summary>The rolling part without its first two seconds, and whether it ends because the speed rises; null with fewer than eight samples.</summary>
+    public static RunTrace? Of(RunTrace trace, out double largestGap, out bool rises)
     {
         largestGap = 0;
+        rises = false;
         if (trace.Count < 8)
         {
             return null;
@@ -35,8 +36,9 @@ internal static class CoastPart
                 lowest = smooth[i];
                 last = i;
             }
-            else if (smooth[i] > lowest + 1.5)
+            else if (smooth[i] > lowest + 1)
             {
+                rises = true;
                 break;
             }
         }

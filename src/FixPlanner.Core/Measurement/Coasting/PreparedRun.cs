@@ -8,6 +8,8 @@ internal sealed class PreparedRun(CoastDownRun run, int order)
     // What nobody noted: a mild day at low level. The change in per cent does not feel it, as long as A and B share it.
     public const double AssumedDensity = 1.2;
 
+    private bool _rises;
+
     public CoastDownRun Run { get; } = run;
 
     public int Order { get; } = order;
@@ -56,7 +58,7 @@ internal sealed class PreparedRun(CoastDownRun run, int order)
             Notes.Add("the logger repeats each value: only the first of each was kept");
         }
 
-        Part = CoastPart.Of(outcome.Trace, out double gap);
+        Part = CoastPart.Of(outcome.Trace, out double gap, out _rises);
         if (Part is null)
         {
             LeaveOut("no roll of at least eight samples was found in it");
@@ -84,7 +86,7 @@ internal sealed class PreparedRun(CoastDownRun run, int order)
 
         if (!band.Spans(Part))
         {
-            LeaveOut($"cut: it rolls from {3.6 * Part.Speeds[0]:0} to {3.6 * Part.Speeds[^1]:0} km/h and does not cover {3.6 * band.High:0} to {3.6 * band.Low:0} km/h");
+            LeaveOut($"cut: it rolls from {3.6 * Part.Speeds[0]:0} to {3.6 * Part.Speeds[^1]:0} km/h and does not cover {3.6 * band.High:0} to {3.6 * band.Low:0} km/h{(_rises ? "; then its speed rises: throttle" : "")}");
             return;
         }
 
@@ -105,7 +107,7 @@ internal sealed class PreparedRun(CoastDownRun run, int order)
             return;
         }
 
-        Part = Part.Part(first, last);
+        Part = Part.Part(first, last).Thinned();
         (Pedal pedal, double time) = Disturbance.Find(Part);
         string where = $"{time - Part.Times[0]:0} s into the band";
         if (pedal == Pedal.Brake)

@@ -11,6 +11,7 @@ internal static class SessionChecks
         Rolling(warnings, pairs, shared, choices);
         Mass(warnings, runs);
         FarPairs(warnings, pairs);
+        DraggingBrake(warnings, pairs);
         ColdTyres(warnings, pairs);
     }
 
@@ -51,7 +52,7 @@ internal static class SessionChecks
         foreach (string name in names.Skip(1))
         {
             double[] other = [.. pairs.Where(pair => pair.Configuration == name).Select(pair => pair.FreeRollingCoefficient)];
-            if (first.Length > 2 && other.Length > 2 && MeanDifference.Welch(first, other).PValue < 0.005)
+            if (first.Length > 2 && other.Length > 2 && MeanDifference.Welch(first, other).PValue < 0.02)
             {
                 warnings.Add(SessionWarnings.RollingChanged);
                 break;
@@ -80,6 +81,23 @@ internal static class SessionChecks
             {
                 warnings.Add(SessionWarnings.Far(string.Join(" and ", pair.Runs)));
             }
+        }
+    }
+
+    // A brake that does not quite let go adds a steady force: it shows in the pair's own rolling coefficient, not in its drag.
+    private static void DraggingBrake(List<string> warnings, RunPair[] pairs)
+    {
+        if (pairs.Length < 4)
+        {
+            return;
+        }
+
+        double[] rolling = [.. pairs.Select(pair => pair.FreeRollingCoefficient)];
+        double middle = SampleSummary.Median(rolling);
+        double spread = 1.4826 * SampleSummary.Median([.. rolling.Select(value => Math.Abs(value - middle))]);
+        foreach (RunPair pair in pairs.Where(pair => pair.FreeRollingCoefficient > middle + Math.Max(6 * spread, 0.25 * middle)))
+        {
+            warnings.Add(SessionWarnings.Brake(string.Join(" and ", pair.Runs)));
         }
     }
 

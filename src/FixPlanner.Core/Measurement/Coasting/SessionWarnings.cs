@@ -28,5 +28,7 @@ internal static class SessionWarnings
 
     public static string Far(string pair) => $"pair {pair} lies far from the others: look for a gust, a lorry or a foot before believing either";
 
+    public static string Brake(string pair) => $"pair {pair} rolls much harder than the others: feel the wheels, a brake may not let go";
+
     public static string OtherDays(string days) => $"days with only one configuration are not compared: {days}";
 }

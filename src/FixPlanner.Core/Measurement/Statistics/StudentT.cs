@@ -6,7 +6,7 @@ namespace FixPlanner.Core.Measurement.Statistics;
 /// <summary>Student's t: quantiles, tail shares, and the power of a two-sided test.</summary>
 public static class StudentT
 {
-    private const int PowerSteps = 600;
+    private const int PowerSteps = 300;
 
     /// <summary>The value with the given share of the distribution below it.</summary>
     /// <param name="share">Above 0, below 1.</param>
@@ -60,23 +60,33 @@ public static class StudentT
     public static double NoncentralityFor(double power, double degreesOfFreedom, double level)
     {
         double low = 0;
+        double lowMiss = level - power;
         double high = 4;
-        while (Power(high, degreesOfFreedom, level) < power)
+        double highMiss = Power(high, degreesOfFreedom, level) - power;
+        while (highMiss < 0)
         {
-            low = high;
+            (low, lowMiss) = (high, highMiss);
             high *= 2;
+            highMiss = Power(high, degreesOfFreedom, level) - power;
         }
 
-        while (high - low > 1e-9 * high)
+        // Straight lines between the ends; an end that stays put is given half its weight, so that both close in.
+        for (int i = 0; i < 100 && high - low > 1e-9 * high; i++)
         {
-            double middle = (low + high) / 2;
-            if (Power(middle, degreesOfFreedom, level) < power)
+            double middle = low - (lowMiss * (high - low) / (highMiss - lowMiss));
+            double miss = Power(middle, degreesOfFreedom, level) - power;
+            if (Math.Abs(miss) < 1e-10)
             {
-                low = middle;
+                return middle;
+            }
+
+            if (miss < 0)
+            {
+                (low, lowMiss, highMiss) = (middle, miss, highMiss / 2);
             }
             else
             {
-                high = middle;
+                (high, highMiss, lowMiss) = (middle, miss, lowMiss / 2);
             }
         }
 
