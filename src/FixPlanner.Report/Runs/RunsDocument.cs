@@ -18,6 +18,7 @@ public static class RunsDocument
         foreach (DragComparison comparison in analysis.Comparisons)
         {
             AddComparison(blocks, comparison);
+            blocks.Add(new Paragraph("To keep it, add this line to the readings of the logbook: `" + RunsWords.LogbookLine(comparison, analysis.Runs.Select(run => run.Run.Source).Distinct()) + "`"));
         }
 
         if (analysis.Comparisons.Count == 0)

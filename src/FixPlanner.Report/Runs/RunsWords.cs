@@ -31,4 +31,8 @@ internal static class RunsWords
             : $"{interval.Estimate.ToString(format)} {unit} (one pair: no error can be given)";
 
     public static string Signed(double value, string format) => value > 0 ? "+" + value.ToString(format) : value.ToString(format);
+
+    /// <summary>The line that keeps a comparison in the logbook, under its readings.</summary>
+    public static string LogbookLine(Core.Measurement.Coasting.DragComparison comparison, IEnumerable<string> files) =>
+        $"- {{kind: runs, files: [{string.Join(", ", files.Select(file => $"\"{file.Replace("\\", "\\\\").Replace("\"", "\\\"")}\""))}], result: {{on: drag_area_m2, estimate: {comparison.SquareMetres.Estimate:0.0000}, low: {comparison.SquareMetres.Low:0.0000}, high: {comparison.SquareMetres.High:0.0000}, verdict: {comparison.Values.Verdict.Key()}}}}}";
 }

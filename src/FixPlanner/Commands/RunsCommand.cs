@@ -11,10 +11,6 @@ namespace FixPlanner.Commands;
 /// <summary><c>fixplanner runs FILE...</c>: reads coast-downs and, with two configurations, compares them.</summary>
 internal static class RunsCommand
 {
-    private const int Success = 0;
-    private const int WrongInput = 1;
-    private const int WrongUsage = 2;
-    private const int CannotReadOrWrite = 3;
     private const string CannotOpen = "FP4001";
 
     /// <summary>Builds the command.</summary>
@@ -23,7 +19,14 @@ internal static class RunsCommand
     {
         RunsArguments arguments = new();
         arguments.Format.AcceptOnlyFromAmong("text", "markdown", "html", "json");
-        Command command = new("runs", "Read coast-down runs and say whether a change is real. Example: fixplanner runs before.csv after.csv --mass \"900 kg\" --same-day")
+        Command command = new("runs", """
+            Read coast-down runs and say whether a change is real.
+
+            Examples:
+              fixplanner runs roof-lip.csv --mass "900 kg"
+              fixplanner runs before.gpx after.gpx --logbook my-car.logbook.yaml --planned "3 %"
+              fixplanner runs log.csv --mass "900 kg" --map speed="GPS Speed" --speed-unit km/h --format json
+            """)
         {
             arguments.Files, arguments.Logbook, arguments.Format, arguments.Out, arguments.Mass, arguments.MassAfter, arguments.Rotating, arguments.FrontalArea,
             arguments.AirTemperature, arguments.AirPressure, arguments.Planned, arguments.Band, arguments.Map, arguments.SpeedUnit, arguments.SameDay,
@@ -43,20 +46,20 @@ internal static class RunsCommand
         if (car is not null && car.Problems.Any(problem => problem.Severity == Severity.Error))
         {
             Tell(error, car.Problems);
-            return File.Exists(parsed.GetValue(arguments.Logbook)) ? WrongInput : CannotReadOrWrite;
+            return File.Exists(parsed.GetValue(arguments.Logbook)) ? ExitCode.WrongInput : ExitCode.CannotReadOrWrite;
         }
 
         if (choices is null)
         {
             arguments.Usage.ForEach(line => error.WriteLine($"fixplanner runs: {line}"));
-            return WrongUsage;
+            return ExitCode.WrongUsage;
         }
 
         RunFile file = RunFileReader.Read(arguments.FilesOf(parsed), reading);
         Tell(error, file.Problems);
         if (file.Problems.Any(problem => problem.Code == CannotOpen))
         {
-            return CannotReadOrWrite;
+            return ExitCode.CannotReadOrWrite;
         }
 
         RunsReading result = new(Analyse(file.Runs, choices, arguments.PlannedShare), choices, [.. file.Problems.Select(Shown)]);
@@ -67,7 +70,7 @@ internal static class RunsCommand
             "markdown" => MarkdownWriting.Write(RunsDocument.Of(result)),
             _ => TextWriting.Write(RunsDocument.Of(result)),
         };
-        return Deliver(text, parsed.GetValue(arguments.Out), output, error) ?? (file.HasErrors || result.Analysis.Pairs.Count == 0 ? WrongInput : Success);
+        return Deliver(text, parsed.GetValue(arguments.Out), output, error) ?? (file.HasErrors || result.Analysis.Pairs.Count == 0 ? ExitCode.WrongInput : ExitCode.Done);
     }
 
     // A change sought in per cent needs the drag area before, which only a first look at the runs gives.
@@ -96,7 +99,7 @@ internal static class RunsCommand
         catch (Exception reason) when (reason is IOException or UnauthorizedAccessException)
         {
             error.WriteLine($"fixplanner runs: {path} cannot be written: {reason.Message}");
-            return CannotReadOrWrite;
+            return ExitCode.CannotReadOrWrite;
         }
     }
 
