@@ -18,12 +18,17 @@ internal sealed class OpenQuestions
     private readonly Beliefs beliefs;
     private readonly HashSet<(string Observation, string Answer)> triggers;
     private readonly HashSet<string> decidingObservations;
-    private readonly HashSet<string> decidingFacts;
+    private readonly HashSet<string> gateFacts;
+    private readonly HashSet<string> priorFacts;
+    private readonly HashSet<string> decideFit;
+    private readonly HashSet<string> heldNow;
     private readonly bool[] neverNow;
 
     public OpenQuestions(PlanModel model, Choice choice, Beliefs beliefs)
     {
         (this.model, this.choice, this.beliefs) = (model, choice, beliefs);
+        decideFit = [.. model.Fixes.SelectMany(f => f.AppliesWhen?.All ?? []).Select(t => t.Fact ?? t.Observation!)];
+        heldNow = [.. choice.Gates.Where(g => g.HoldsFixes).Select(g => g.Gate.Id)];
         neverNow = [.. choice.Problem.Problem.Never];
 
         // Only a gate in force takes a fix out of the search, so only what triggers one matters here, not what it must know.
@@ -34,11 +39,8 @@ internal sealed class OpenQuestions
         ];
         triggers = [.. model.Pack.Gates.SelectMany(g => g.TriggeredByAnswers).Select(t => (model.Pack.Observation(t.Observation)?.Id ?? t.Observation, t.Answer))];
         decidingObservations = [.. tests.Where(t => t.Observation is not null).Select(t => t.Observation!)];
-        decidingFacts =
-        [
-            .. tests.Where(t => t.Fact is not null).Select(t => t.Fact!),
-            .. model.Pack.Mechanisms.SelectMany(m => (m.AppliesWhen?.All ?? []).Concat(m.PriorIf.SelectMany(p => p.When.All))).Where(t => t.Fact is not null).Select(t => t.Fact!),
-        ];
+        gateFacts = [.. tests.Where(t => t.Fact is not null).Select(t => t.Fact!)];
+        priorFacts = [.. model.Pack.Mechanisms.SelectMany(m => (m.AppliesWhen?.All ?? []).Concat(m.PriorIf.SelectMany(p => p.When.All))).Where(t => t.Fact is not null).Select(t => t.Fact!)];
     }
 
     /// <summary>All open questions that can be priced, until a stop.</summary>
@@ -54,7 +56,7 @@ internal sealed class OpenQuestions
 
         foreach (Fact f in model.Pack.Facts)
         {
-            if (!stop.IsCancellationRequested && choice.Situation.Fact(f.Id) is null && (decidingFacts.Contains(f.Id) || f.FillsIn is not null) && Values(f) is { Length: > 1 } values && Supposed(f, values[0]) is not null)
+            if (!stop.IsCancellationRequested && choice.Situation.Fact(f.Id) is null && (MovesBeliefs(f) || MovesGates(f)) && Values(f) is { Length: > 1 } values && Supposed(f, values[0]) is not null)
             {
                 yield return (new(true, f.Id), new(1, [.. values.Select(v => After(f, v, values))]));
             }
@@ -71,13 +73,17 @@ internal sealed class OpenQuestions
     private bool[]? Never(Observation observation, int answer)
     {
         string id = observation.Answers[answer].Id;
-        return decidingObservations.Contains(observation.Id) || triggers.Contains((observation.Id, id)) ? Never(In(new Finding(observation.Id, id))) : null;
+        return decidingObservations.Contains(observation.Id) || triggers.Contains((observation.Id, id)) ? Never(In(new Finding(observation.Id, id)), decideFit.Contains(observation.Id)) : null;
     }
+
+    private bool MovesBeliefs(Fact fact) => fact.FillsIn is not null || priorFacts.Contains(fact.Id);
+
+    private bool MovesGates(Fact fact) => gateFacts.Contains(fact.Id) || fact.FillsIn is { } fills && (decidingObservations.Contains(fills.Observation) || fills.Answers.Values.Any(a => triggers.Contains((fills.Observation, a))));
 
     private PossibleAnswer After(Fact fact, FactValue value, FactValue[] values)
     {
         Situation s = Supposed(fact, value)!;
-        return new(Chance(fact, value, values), model.InOrder(beliefs.For(s).Probabilities), Never(s));
+        return new(Chance(fact, value, values), MovesBeliefs(fact) ? model.InOrder(beliefs.For(s).Probabilities) : choice.Belief, MovesGates(fact) ? Never(s, decideFit.Contains(fact.Id) || (fact.FillsIn is { } fills && decideFit.Contains(fills.Observation))) : null);
     }
 
     private double Chance(Fact fact, FactValue value, FactValue[] values)
@@ -124,9 +130,14 @@ internal sealed class OpenQuestions
     }
 
     /// <summary>What would be ruled out; null when that is as today.</summary>
-    private bool[]? Never(Situation s)
+    private bool[]? Never(Situation s, bool decidesFit)
     {
         IReadOnlyList<GateStatus> gates = GateCheck.All(s, PlannedUse.Of(s));
+        if (!decidesFit && heldNow.SetEquals(gates.Where(g => g.HoldsFixes).Select(g => g.Gate.Id)))
+        {
+            return null;
+        }
+
         bool[] never = [.. model.Fixes.Select((f, i) => choice.Fitted[i] || Candidates.RuledOut(f, s, gates) is not null)];
         return never.AsSpan().SequenceEqual(neverNow) ? null : never;
     }
