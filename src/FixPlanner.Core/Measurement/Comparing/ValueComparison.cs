@@ -54,8 +54,10 @@ public sealed record ValueComparison(
     ComparisonRules Rules,
     Verdict Verdict)
 {
-    /// <summary>Scatter of one value, pooled over both groups.</summary>
-    public double Scatter => Math.Sqrt((((Before.Count - 1) * Before.Variance) + ((After.Count - 1) * After.Variance)) / (Before.Count + After.Count - 2));
+    /// <summary>Scatter of one value about its group; with several days, about its group on its day.</summary>
+    public double Scatter => Method == ComparisonMethod.WithinDays
+        ? StandardError / Math.Sqrt((1.0 / Before.Count) + (1.0 / After.Count))
+        : Math.Sqrt((((Before.Count - 1) * Before.Variance) + ((After.Count - 1) * After.Variance)) / (Before.Count + After.Count - 2));
 
     /// <summary>True when all of A was run before all of B (or the other way): drift and change cannot be told apart.</summary>
     public bool InTwoBlocks => IsTwoBlocks(Order);

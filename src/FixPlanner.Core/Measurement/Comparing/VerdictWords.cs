@@ -13,14 +13,14 @@ public static class VerdictWords
         ArgumentNullException.ThrowIfNull(comparison);
         double estimate = comparison.Decisive.Estimate;
         string size = $"{Number(Math.Abs(estimate))} {unit}";
-        string way = estimate < 0 ? "less" : "more";
+        string moved = estimate < 0 ? "fell" : "rose";
         double limit = Math.Max(Math.Abs(comparison.Decisive.Low), Math.Abs(comparison.Decisive.High));
         string planned = $"{Number(comparison.Rules.Planned)} {unit}";
         return comparison.Verdict switch
         {
-            Verdict.ShownWorse => $"Shown: it made things worse. The {quantity} changed by {size} {way}, and chance alone does not explain that.",
-            Verdict.ShownBetter => $"Shown: it works. The {quantity} changed by {size} {way}, and the test was strong enough to trust that size within its interval.",
-            Verdict.ShownSizeDoubtful => $"Shown that it works, but not by how much: a test as weak as this one only sees a change when luck helps it, so {size} {way} is likely overstated.",
+            Verdict.ShownWorse => $"Shown: it made things worse. The {quantity} {moved} by {size}, and chance alone does not explain that.",
+            Verdict.ShownBetter => $"Shown: it works. The {quantity} {moved} by {size}, and the test was strong enough to trust that size within its interval.",
+            Verdict.ShownSizeDoubtful => $"Shown that it works, but not by how much: a test as weak as this one only sees a change when luck helps it, so a {quantity} that {moved} by {size} is likely overstated.",
             Verdict.NoChangeAbove => $"No change of more than {planned}: whatever it does to the {quantity}, it is less than was sought.",
             Verdict.TooWeak => $"The test is too weak: on a day like this it shows changes from {Number(comparison.SmallestShown)} {unit} up, and {planned} was sought. It says nothing about the part, neither for nor against.",
             _ => $"Not shown. If there is a change of {quantity}, it is smaller than {Number(limit)} {unit}.",

@@ -58,6 +58,16 @@ public sealed class VerdictTests
     }
 
     [Fact]
+    public void Scatter_DaysOfDifferentLevel_IsThatWithinTheDays()
+    {
+        MeasuredValue[] values = [.. "ABBAABBA".Select((letter, i) => new MeasuredValue((i < 4 ? 0.8 : 1.2) + (letter == 'B' ? -0.05 : 0) + (0.002 * (i % 2)), letter == 'B', i, i < 4 ? "1" : "2"))];
+        ValueComparison comparison = ValueComparison.Of(values, new(0.02))!;
+        Assert.Equal(ComparisonMethod.WithinDays, comparison.Method);
+        Assert.Equal(-0.05, comparison.Decisive.Estimate, 1e-9);
+        Assert.InRange(comparison.Scatter, 0.0005, 0.003);
+    }
+
+    [Fact]
     public void Of_OneValueOnASide_IsNoComparison() =>
         Assert.Null(ValueComparison.Of([new(1, false, 0), new(1, false, 1), new(1, true, 2)], new(0.1)));
 
