@@ -57,8 +57,8 @@ public sealed class OpenLogbook : IDisposable
 
     /// <summary>Keeps edits as one step.</summary>
     /// <param name="edits">The edits, in order.</param>
-    /// <returns>Why they could not be kept; empty when they are on disk.</returns>
-    public IReadOnlyList<Problem> Keep(IReadOnlyList<LogbookEdit> edits)
+    /// <returns>Whether they are on disk, and everything to be said: why not, or what was found while writing.</returns>
+    public (bool Kept, IReadOnlyList<Problem> Said) Keep(IReadOnlyList<LogbookEdit> edits)
     {
         List<YamlEdit> text = [];
         Logbook after = Logbook;
@@ -70,7 +70,12 @@ public sealed class OpenLogbook : IDisposable
 
         ProblemList problems = new();
         bool kept = file.Apply(string.Join("; ", edits.Select(e => e.InWords).Where(w => w.Length > 0)), text, problems);
-        return kept ? Reload() : problems.InOrder();
+        if (kept)
+        {
+            problems.AddRange(Reload());
+        }
+
+        return (kept, problems.InOrder());
     }
 
     /// <summary>Takes the last step back.</summary>

@@ -237,9 +237,10 @@ internal sealed class PlainFace
         }
 
         Assessment before = Assess(PlanDepth.Quick);
-        if (book.Keep(step.Edits) is { Count: > 0 } problems)
+        (bool kept, IReadOnlyList<Files.Problems.Problem> said) = book.Keep(step.Edits);
+        Desk.Say(said);
+        if (!kept)
         {
-            Desk.Say(problems);
             return (step.State, Ending.CannotKeep);
         }
 

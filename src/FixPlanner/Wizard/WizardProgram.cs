@@ -223,12 +223,18 @@ internal sealed class WizardProgram : IWizardProgram
         }
 
         Assessment before = Assess(PlanDepth.Quick);
-        IReadOnlyList<Problem> problems = book.Keep(step.Edits);
-        if (problems.Any(p => p.Severity == Severity.Error))
+        (bool kept, IReadOnlyList<Problem> said) = book.Keep(step.Edits);
+        if (!kept)
         {
-            Problem first = problems.First(p => p.Severity == Severity.Error);
-            notice = $"NOT KEPT: {first.What}. {first.Mend}";
+            notice = said.Count > 0 ? $"NOT KEPT: {said[0].What}. {said[0].Mend}" : "NOT KEPT.";
             return false;
+        }
+
+        if (said.Count > 0)
+        {
+            // Changed elsewhere, kept in the journal only: more pressing than what moved in the plan.
+            notice = $"Kept. MIND: {said[0].What}. {said[0].Mend}";
+            return true;
         }
 
         IReadOnlyList<string> changes = ChangeSummary.Between(before, Assess(PlanDepth.Quick));

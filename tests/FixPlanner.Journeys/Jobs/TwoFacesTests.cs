@@ -89,6 +89,24 @@ public sealed class TwoFacesTests
         Assert.Equal(before, File.ReadAllBytes(path));
     }
 
+    [Fact]
+    public void A_change_made_in_an_editor_meanwhile_is_kept_and_said()
+    {
+        using JobFiles files = new();
+        string path = files.Copy("pennock");
+        using OpenLogbook book = OpenLogbook.Open(path, JobFiles.Pack, out _)!;
+        WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
+        program.Begin();
+        File.WriteAllText(path, File.ReadAllText(path).Replace("budget: 90 EUR", "budget: 95 EUR", StringComparison.Ordinal));
+        program.Update(new Asked("before"));
+        program.Update(new Asked("before"));
+        Frame frame = program.Update(new Chosen(Section.Aims.ToString(), $"{QuestionKind.Aim}:quiet", "1"));
+
+        Assert.Contains("MIND", frame.Notice.Text, StringComparison.Ordinal);
+        Assert.Equal(95, book.Logbook.Limits.BudgetEur);
+        Assert.Equal(1, book.Logbook.Aims["quiet"]);
+    }
+
     // Answers what is on the screen as a person would, and notes what the same person would type line by line.
     private static (Frame Frame, bool OnWalk) AnswerOne(WizardProgram program, Frame frame, List<string> lines)
     {
