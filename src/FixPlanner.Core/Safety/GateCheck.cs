@@ -123,9 +123,16 @@ public static class GateCheck
         }
 
         Fact? fact = s.Pack.Fact(test.Fact!);
-        string title = fact?.Title ?? test.Fact!;
-        string against = test.OtherFact is { } other ? $" against {s.Pack.Fact(other)?.Title ?? other}: {Shown(s, other)}" : "";
+        string title = Short(fact?.Title ?? test.Fact!);
+        string against = test.OtherFact is { } other ? $", against {Short(s.Pack.Fact(other)?.Title ?? other)}: {Shown(s, other)}" : "";
         return $"{title}: {Shown(s, test.Fact!)}{against}";
+    }
+
+    // A title may explain itself behind a bracket or a semicolon; as a reason its first words are enough.
+    private static string Short(string title)
+    {
+        int end = title.AsSpan().IndexOfAny('(', ';');
+        return end > 0 ? title[..end].TrimEnd() : title;
     }
 
     private static string Shown(Situation s, string fact) => s.Fact(fact) switch

@@ -13,6 +13,7 @@ namespace FixPlanner.Report.Plans;
 public sealed class PlanDocument
 {
     private const double WorthListing = 0.1;
+    private const double WorthSaying = 0.1;
     private readonly Assessment a;
     private readonly KnowledgePack pack;
     private readonly List<Block> blocks = [];
@@ -51,14 +52,23 @@ public sealed class PlanDocument
         blocks.Add(new Paragraph($"{a.Plan.Headline} Made on {s.Today:yyyy-MM-dd} with the rule pack {pack.Id}, version {pack.Version}."));
         blocks.Add(new Warning("NOTE", PlanWords.NotACertificate));
         CarEstimate car = CarEstimate.Of(s);
-        string filled = car.Filled.Count == 0 ? "measured" : $"partly usual values for this body shape; measuring {string.Join(", ", car.Filled)} narrows them";
+        string filled = car.Filled.Count == 0 ? "measured" : $"partly usual values for this body shape; what would narrow them: {string.Join(", ", car.Filled.Select(FilledTitle))}";
         blocks.Add(new Bullets(
         [
-            $"Drag area: {Shown.Range(car.DragAreaSquareMetres, "m2")} ({filled}).",
+            $"Drag area: {Shown.Range(car.DragAreaSquareMetres, "m2")}: {filled}.",
             $"Answers that count: {s.Findings.Count}; from before a change of the car and not counted: {s.Outdated.Count}.",
             a.Plan.NextQuestion is { } next ? $"Look next: {Question(next)} {next.Why}" : "More answers will not change the plan.",
         ]));
     }
+
+    private string FilledTitle(string name) => name switch
+    {
+        "frontal_area_factor" => "the frontal area from a photo",
+        "drag_coefficient" => "the drag area from a coast-down",
+        _ => Prose.Plain(pack.Fact(name)?.Title ?? name),
+    };
+
+    private string RunTitle(string run) => Prose.Plain(pack.Scales.RunKinds.FirstOrDefault(k => k.Id == run)?.Title ?? run);
 
     private string Question(NextQuestion next) => Prose.Plain(next.IsFact ? pack.Fact(next.Id)?.Ask ?? next.Id : pack.Observation(next.Id)?.Question ?? next.Id);
 
@@ -74,7 +84,12 @@ public sealed class PlanDocument
 
         foreach (GateStatus gate in force)
         {
-            blocks.Add(new Warning(PlanWords.Level(gate.Gate.Level).ToUpperInvariant(), $"**{Prose.Plain(gate.Gate.Title)}** is in force, because: {string.Join(" / ", gate.Triggers.Select(t => Prose.Plain(t.InWords)))}. {Prose.Plain(gate.Gate.RequiredAction)} Why: {Prose.Plain(gate.Gate.Why)}{NextSignature(gate)}"));
+            blocks.Add(new Warning(PlanWords.Level(gate.Gate.Level).ToUpperInvariant(), $"**{Prose.Plain(gate.Gate.Title)}** is in force. {Prose.Plain(gate.Gate.RequiredAction)}"));
+            List<string> facts = [$"Because: {string.Join("; ", gate.Triggers.SelectMany(t => t.InWords.Split("; ")).Distinct().Select(Prose.Plain))}."];
+            Add(facts, "Why it matters", Prose.Plain(gate.Gate.Why));
+            Add(facts, "Held back until signed", string.Join("; ", gate.Gate.BlocksRuns.Select(RunTitle)));
+            Add(facts, "Lifted by", NextSignature(gate));
+            blocks.Add(new Bullets(facts));
         }
 
         if (open.Length > 0)
@@ -90,7 +105,7 @@ public sealed class PlanDocument
 
     private static string NextSignature(GateStatus gate) =>
         gate.SignOffs.FirstOrDefault(s => !s.Counts) is { } next
-            ? $" Lifted by the sign-off '{next.Rule.Kind}': {Prose.Plain(next.Rule.By)}; {Prose.Plain(next.Rule.Evidence)}.{(next.WhyNot.Length > 0 ? $" The recorded one does not count: {Prose.Plain(next.WhyNot)}." : "")}"
+            ? $"the sign-off '{next.Rule.Kind}': {Prose.Plain(next.Rule.By)}; {Prose.Plain(next.Rule.Evidence)}.{(next.WhyNot.Length > 0 ? $" The recorded one does not count: {Prose.Plain(next.WhyNot)}." : "")}"
             : "";
 
     private void Causes()
@@ -106,7 +121,7 @@ public sealed class PlanDocument
             }
 
             IReadOnlyList<Reason> reasons = a.Beliefs.Reasons(m.Id);
-            string said = reasons.Count == 0 ? "nothing looked at yet: how common it is on such cars" : string.Join("; ", reasons.Take(3).Select(Said));
+            string said = reasons.Count == 0 ? "nothing looked at yet: how common it is on such cars" : string.Join("; ", reasons.Take(3).Where((r, i) => i == 0 || Math.Abs(r.LogOdds) >= WorthSaying).Select(Said));
             rows.Add([Prose.Plain(m.Title), Shown.Percent(p), said, m.BestNextLook is { } look && a.Situation.Answer(look.Observation) is null ? Prose.Plain(pack.Observation(look.Observation)?.Question ?? "") : ""]);
         }
 
@@ -117,7 +132,7 @@ public sealed class PlanDocument
     {
         Observation o = pack.Observation(reason.Observation)!;
         string answer = o.Answers.First(x => x.Id == reason.Answer).Text;
-        return $"{(reason.LogOdds > 0 ? "for" : "against")} ({reason.LogOdds:+0.0;-0.0}): {Prose.Plain(o.Question)} {Prose.Plain(answer)}";
+        return $"{(reason.LogOdds > 0 ? "for" : "against")} ({Shown.Signed(reason.LogOdds)}): {Prose.Plain(o.Question)} {Prose.Plain(answer)}";
     }
 
     private void Lines()
@@ -171,23 +186,16 @@ public sealed class PlanDocument
 
     private void NextMoney()
     {
-        if (a.Plan.Frontier.Count < 2)
+        if (a.Plan.MoreMoney is not { } more)
         {
             return;
         }
 
-        double now = a.Plan.Totals.BudgetEur ?? a.Plan.Totals.LikelyCostEur;
-        FrontierStep? here = a.Plan.Frontier.LastOrDefault(f => f.BudgetEur <= now + 0.005);
-        FrontierStep? more = a.Plan.Frontier.LastOrDefault(f => f.BudgetEur <= now + 50.005);
-        if (here is not null && more is not null && more.Points > here.Points + 1e-9)
-        {
-            string[] added = [.. more.Fixes.Except(here.Fixes).Select(f => Prose.Plain(pack.Fix(f)!.Title))];
-            blocks.Add(new Paragraph($"What the next 50 EUR would buy: {string.Join("; ", added)} ({here.Points:0.0} to {more.Points:0.0} points)."));
-        }
-        else if (here is not null)
-        {
-            blocks.Add(new Paragraph("What the next 50 EUR would buy: nothing more for your aims."));
-        }
+        string titles = string.Join("; ", more.Comes.Select(f => Prose.Plain(pack.Fix(f)!.Title)));
+        string instead = more.Goes.Count > 0 ? $" in place of {string.Join("; ", more.Goes.Select(f => Prose.Plain(pack.Fix(f)!.Title)))}" : "";
+        blocks.Add(new Paragraph(more.Comes.Count == 0
+            ? $"What the next {more.MoreEur:0} EUR would buy: nothing more for your aims."
+            : $"What the next {more.MoreEur:0} EUR would buy: {titles}{instead}: {Shown.Number(more.Points)} points on top of {Shown.Number(a.Plan.Totals.Points)}."));
     }
 
     private void JobCards()

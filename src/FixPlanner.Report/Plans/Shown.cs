@@ -14,6 +14,8 @@ internal static class Shown
 
     public static string Range(Spread s, string unit) => $"{Number(s.Likely)} ({Number(s.Low)} to {Number(s.High)}){(unit.Length > 0 ? " " + unit : "")}";
 
+    public static string Signed(double value) => Math.Abs(value) < 0.05 ? "0.0" : value > 0 ? $"+{value:0.0}" : $"{value:0.0}";
+
     public static string Money(Triangle t) => $"{t.Likely:0} ({t.Low:0} to {t.High:0}) EUR";
 
     public static string Hours(Triangle t) => $"{t.Likely:0.#} ({t.Low:0.#} to {t.High:0.#}) h";

@@ -35,7 +35,7 @@ internal static class CausesView
             $"Before anything was looked at: {100 * a.Beliefs.PriorProbabilities[pack.Mechanisms.Index().First(x => x.Item == m).Index]:0} %.",
         ];
         IReadOnlyList<Reason> reasons = a.Beliefs.Reasons(m.Id);
-        lines.AddRange(reasons.Select(r => (TextLine)$"{(r.LogOdds > 0 ? "+ for    " : "- against")} {r.LogOdds:+0.00;-0.00}  {Prose.Plain(pack.Observation(r.Observation)!.Question)} {Prose.Plain(pack.Observation(r.Observation)!.Answers.First(x => x.Id == r.Answer).Text)}"));
+        lines.AddRange(reasons.Where(r => Math.Abs(r.LogOdds) >= 0.005).Select(r => (TextLine)$"{(r.LogOdds > 0 ? "+ for    " : "- against")} {r.LogOdds:+0.00;-0.00}  {Prose.Plain(pack.Observation(r.Observation)!.Question)} {Prose.Plain(pack.Observation(r.Observation)!.Answers.First(x => x.Id == r.Answer).Text)}"));
         if (reasons.Count == 0)
         {
             lines.Add("Nothing that was looked at speaks for or against it yet.");

@@ -126,7 +126,7 @@ public sealed class AtomicFileTests : IDisposable
         Assert.Null(AtomicFile.Write(link, "new"u8.ToArray(), FileCalls.Real));
 
         Assert.Equal("new", File.ReadAllText(file));
-        Assert.NotNull(new FileInfo(link).LinkTarget);
+        Assert.Equal(file, new FileInfo(link).LinkTarget);
     }
 
     [Fact]
