@@ -17,7 +17,8 @@ internal sealed class Choice
     private readonly int[] cents;
     private readonly int[] minutes;
 
-    public Choice(PlanModel model, Situation s, Beliefs beliefs, CancellationToken stop)
+    // ifSigned: as if every gate were signed off, only to say what waits for it, never to choose by.
+    public Choice(PlanModel model, Situation s, Beliefs beliefs, CancellationToken stop, bool ifSigned = false)
     {
         this.model = model;
         Situation = s;
@@ -26,7 +27,7 @@ internal sealed class Choice
         Car = CarEstimate.Of(s);
         SafetyNumbers = [.. Safety.Select(w => model.Number(w.Fix.Id))];
         Fitted = [.. model.Fixes.Select((f, i) => s.OnTheCar.Contains(f.Id) || SafetyNumbers.Contains(i))];
-        Out = [.. model.Fixes.Select((f, i) => Fitted[i] ? null : Candidates.RuledOut(f, s, Gates))];
+        Out = [.. model.Fixes.Select((f, i) => Fitted[i] ? null : Candidates.RuledOut(f, s, ifSigned ? [] : Gates))];
         requires = [.. model.Fixes.SelectMany((f, i) => Candidates.Needs(f, s).Select(n => (Item: i, Needs: model.Number(n)))).Where(x => x.Needs >= 0)];
         cents = [.. model.Cost.Select(c => (int)Math.Round(c.Likely * 100))];
         minutes = [.. model.Hours.Select(h => (int)Math.Round(h.Likely * 60))];

@@ -144,6 +144,12 @@ public enum LeftOutWhy
 /// <param name="Gate">The gate, when one rules it out.</param>
 public sealed record LeftOut(Fix Fix, LeftOutWhy Why, string InWords, GateStatus? Gate = null);
 
+/// <summary>A fix that a gate in force keeps out, and that would be in the best set once the gate is signed off.</summary>
+/// <param name="Fix">The fix.</param>
+/// <param name="Gate">The gate it waits for.</param>
+/// <param name="Points">What that set would lose without it, in points.</param>
+public sealed record WaitingFix(Fix Fix, GateStatus Gate, double Points);
+
 /// <summary>Sums of the plan.</summary>
 /// <param name="CostEur">Cost of everything in it, in EUR.</param>
 /// <param name="LikelyCostEur">Sum of the likely costs, in EUR: what is held against the budget.</param>
@@ -248,6 +254,9 @@ public sealed record Plan(
 
     /// <summary>The runner-up; null when there is none or it was not computed.</summary>
     public NearestRival? RunnerUp { get; init; }
+
+    /// <summary>What waits for a sign-off, the most useful first; worked out with the draws.</summary>
+    public IReadOnlyList<WaitingFix> Waiting { get; init; } = [];
 
     /// <summary>What hangs on the leading cause; null when nothing does or it was not computed.</summary>
     public PlanStake? Stake { get; init; }

@@ -21,7 +21,7 @@ internal sealed class PlanLines(PlanModel model, Choice choice, Beliefs beliefs,
     {
         IEnumerable<Line> rest = choice.Chosen.Select(i => (Index: i, Shown: Shown(i)))
             .Select(x => new Line(x.Index, x.Shown, StageOf(model.Fixes[x.Index], x.Shown), choice.Marginal(x.Index)))
-            .OrderBy(x => x.Stage).ThenByDescending(x => x.Points).ThenBy(x => x.Index);
+            .OrderBy(x => x.Stage).ThenBy(x => x.Shown == ShownAs.LookFirst).ThenByDescending(x => x.Points).ThenBy(x => x.Index);
         PlanItem[] items =
         [
             .. choice.Safety.Select(w => Item(model.Number(w.Fix.Id), Stage.Safety, ShownAs.Do, null, w.Gate)),

@@ -75,7 +75,7 @@ public sealed class Planner
             100 * Math.Min(10, choice.Answer.LargestGap),
             next,
             Headlines.Of(gates, items, next, choice.Broken));
-        return (drawing is null ? plan : WithMore(plan, choice, drawing, stop), gains.Points);
+        return (drawing is null ? plan : WithMore(plan, choice, beliefs, drawing, stop), gains.Points);
     }
 
     /// <summary>What a set that the owner ticked brings, beside the proposed plan.</summary>
@@ -89,7 +89,7 @@ public sealed class Planner
         return WhatIf.Of(model, new(model, s, beliefs, CancellationToken.None), [.. ticked.Select(model.Number).Where(n => n >= 0)]);
     }
 
-    private Plan WithMore(Plan plan, Choice choice, PlanDrawing drawing, CancellationToken stop)
+    private Plan WithMore(Plan plan, Choice choice, Beliefs beliefs, PlanDrawing drawing, CancellationToken stop)
     {
         MoreMoney more = MoreMoney.Of(choice.Problem.Problem, choice.Answer, (int)(MoreEur * 100));
         return plan with
@@ -98,6 +98,7 @@ public sealed class Planner
             HoursFrontier = [.. BenefitFrontier.AgainstTime(choice.Problem.Problem, MostMinutes(choice), stop).Select(x => new HoursStep(x.Limit / 60.0, x.Points, Ids(x.Chosen)))],
             MoreMoney = choice.Situation.Logbook.Limits.BudgetEur is null ? null : new(MoreEur, more.MorePoints, more.NeedsMoreCents / 100.0, Ids(more.Comes), Ids(more.Goes)),
             RunnerUp = Stakes.RunnerUp(model, choice),
+            Waiting = Stakes.Waiting(model, choice, beliefs, stop),
             Stake = Stakes.Leading(model, choice),
         };
     }

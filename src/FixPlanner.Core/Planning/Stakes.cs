@@ -1,3 +1,4 @@
+using FixPlanner.Core.Diagnosis;
 using FixPlanner.Core.Planning.BestSet;
 
 namespace FixPlanner.Core.Planning;
@@ -20,6 +21,23 @@ internal static class Stakes
             .Where(c => c.At is not null)
             .OrderBy(c => Math.Abs(c.At!.Value - c.Now)).FirstOrDefault();
         return new(Only(choice.Answer.Chosen, rival.Chosen), Only(rival.Chosen, choice.Answer.Chosen), Math.Max(0, rival.LessPoints), turn.Cause, turn.Cause is null ? null : turn.Now, turn.At);
+    }
+
+    /// <summary>What would be in the best set were every gate signed off, and is kept out by one now: why the safety work pays.</summary>
+    public static IReadOnlyList<WaitingFix> Waiting(PlanModel model, Choice choice, Beliefs beliefs, CancellationToken stop)
+    {
+        if (!choice.Out.Any(o => o?.Why == LeftOutWhy.Gate))
+        {
+            return [];
+        }
+
+        Choice signed = new(model, choice.Situation, beliefs, stop, ifSigned: true);
+        return
+        [
+            .. signed.Chosen.Where(i => choice.Out[i]?.Why == LeftOutWhy.Gate)
+                .Select(i => new WaitingFix(model.Fixes[i], choice.Out[i]!.Gate!, signed.Marginal(i)))
+                .OrderByDescending(w => w.Points).ThenBy(w => w.Fix.Id, StringComparer.Ordinal),
+        ];
     }
 
     /// <summary>The cause on which most of the plan hangs.</summary>

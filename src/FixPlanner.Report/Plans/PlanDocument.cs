@@ -182,6 +182,7 @@ public sealed class PlanDocument
         sums.AddRange(t.Effects.Select(e => $"Whole plan, {e.Title}: {Shown.Range(e.AsBelieved, e.Unit)} as believed now; {Shown.Range(e.IfCause, e.Unit)} if every cause is there."));
         blocks.Add(new Bullets(sums));
         NextMoney();
+        Waiting();
     }
 
     private void NextMoney()
@@ -196,6 +197,15 @@ public sealed class PlanDocument
         blocks.Add(new Paragraph(more.Comes.Count == 0
             ? $"What the next {more.MoreEur:0} EUR would buy: nothing more for your aims."
             : $"What the next {more.MoreEur:0} EUR would buy: {titles}{instead}: {Shown.Number(more.Points)} points on top of {Shown.Number(a.Plan.Totals.Points)}."));
+    }
+
+    private void Waiting()
+    {
+        if (a.Plan.Waiting.Count > 0)
+        {
+            blocks.Add(new Paragraph("Waiting for a sign-off: these would be in the best set, and are not to be done before the gate is signed off."));
+            blocks.Add(new Bullets([.. a.Plan.Waiting.Select(w => $"{Prose.Plain(w.Fix.Title)}: waits for '{Prose.Plain(w.Gate.Gate.Title)}'.")]));
+        }
     }
 
     private void JobCards()

@@ -36,6 +36,7 @@ public static class PlanJson
             Causes(json, a);
             Items(json, a);
             LeftOut(json, a.Plan);
+            Waiting(json, a.Plan);
             Totals(json, a.Plan);
             Frontier(json, a.Plan);
             Next(json, a);
@@ -186,6 +187,21 @@ public static class PlanJson
             json.WriteEndArray();
             json.WriteString("maturity", i.Fix.Maturity.ToString().ToLowerInvariant());
             json.WriteString("for_gate", i.ForGate?.Gate.Id);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Waiting(Utf8JsonWriter json, Plan plan)
+    {
+        json.WriteStartArray("waiting");
+        foreach (WaitingFix w in plan.Waiting)
+        {
+            json.WriteStartObject();
+            json.WriteString("fix", w.Fix.Id);
+            json.WriteString("gate", w.Gate.Gate.Id);
+            Number(json, "points", w.Points);
             json.WriteEndObject();
         }
 

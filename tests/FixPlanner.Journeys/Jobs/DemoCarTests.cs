@@ -36,6 +36,24 @@ public sealed class DemoCarTests
     }
 
     [Fact]
+    public void What_the_seals_would_do_waits_for_the_glass()
+    {
+        Assessment a = Assess("lindle", PlanDepth.Full);
+        Assert.Contains(a.Plan.Waiting, w => w.Fix.ActsOn.ContainsKey("seal-lifts-at-speed") && w.Gate.Gate.IsGlass);
+        Assert.All(a.Plan.Waiting, w => Assert.DoesNotContain(a.Plan.Items, i => i.Fix.Id == w.Fix.Id));
+    }
+
+    [Theory]
+    [InlineData("lindle")]
+    [InlineData("marram")]
+    [InlineData("pennock")]
+    public void Nothing_is_offered_for_what_was_looked_at_and_found_in_order(string car)
+    {
+        Plan plan = Assess(car, PlanDepth.Quick).Plan;
+        Assert.DoesNotContain(plan.Items, i => i.Fix.Id is "visor-off" or "bonnet-spacers-off" or "winter-blanking");
+    }
+
+    [Fact]
     public void An_empty_logbook_puts_no_gate_in_force_and_still_gives_a_plan_to_look_first()
     {
         Assessment a = Assessor.Value.Assess(new Logbook(), JobFiles.Today, PlanDepth.WithQuestions);
