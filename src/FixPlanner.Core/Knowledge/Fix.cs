@@ -146,6 +146,11 @@ public sealed record Trial(string Do, double CostEur, double Hours, EffectOn? Sh
 /// <param name="Expect">The answer that shows that it worked.</param>
 public sealed record Verification(string Observation, string Expect);
 
+/// <summary>What a fix does to one way of the air through cabin or engine bay, for the vent network.</summary>
+/// <param name="Opening">Name of the way, for instance door seals.</param>
+/// <param name="LeftShare">What is left of its size: 0.3 for a seal that closes seven tenths, 2 for an outlet of twice the area.</param>
+public sealed record AirWay(string Opening, Triangle LeftShare);
+
 /// <summary>Something that can be done to the car.</summary>
 /// <param name="Id">Id in kebab-case: trade words.</param>
 /// <param name="Title">Name in a few words.</param>
@@ -238,6 +243,9 @@ public sealed record Fix(
 
     /// <summary>True for sealing the cabin: the glass load counts once for all of them.</summary>
     public bool SealsCabin { get; init; }
+
+    /// <summary>What it does to the ways of the air; empty when it touches none or nobody said how much.</summary>
+    public IReadOnlyList<AirWay> AirWays { get; init; } = [];
 
     /// <summary>Why the rule 'outlet and glass before sealing' does not hold it; null when the rule holds or does not concern it.</summary>
     public string? SealingExemption { get; init; }

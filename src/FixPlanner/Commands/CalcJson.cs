@@ -160,6 +160,11 @@ internal static class CalcJson
 
     private static void Provenance(Utf8JsonWriter json, PhysicsModel model, IEnumerable<string> warnings)
     {
+        if (model.Formula.Length > 0)
+        {
+            json.WriteString("formula", model.Formula);
+        }
+
         json.WriteString("source", model.Source);
         json.WriteStartObject("valid_range");
         foreach (ModelInput input in model.Inputs.Where(input => input.Choices.Count == 0))

@@ -197,6 +197,11 @@ internal static class CalcText
     private static void Provenance(TextWriter output, PhysicsModel model)
     {
         output.WriteLine();
+        if (model.Formula.Length > 0)
+        {
+            output.WriteLine($"Formula: {model.Formula}");
+        }
+
         output.WriteLine($"Source: {model.Source}");
         output.WriteLine($"Holds: {model.Validity}");
         output.WriteLine($"Uncertainty: {model.Uncertainty}");

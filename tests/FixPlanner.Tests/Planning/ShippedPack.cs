@@ -2,6 +2,7 @@ using FixPlanner.Core.Diagnosis;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning;
+using FixPlanner.Files.Logbooks;
 using FixPlanner.Files.Rules;
 
 namespace FixPlanner.Tests.Planning;
@@ -30,6 +31,10 @@ internal static class ShippedPack
         (Situation s, Beliefs beliefs) = Look(logbook);
         return Planner.Make(s, beliefs, depth).Plan;
     }
+
+    /// <summary>One of the demo cars as its logbook stands in the repository.</summary>
+    public static Situation Demo(string car) =>
+        Situation.Of(Pack, LogbookReader.ReadFile(Path.Combine(Root(), "src", "FixPlanner", "Demo", "logbooks", $"{car}.logbook.yaml"), Pack).Logbook!, Today);
 
     /// <summary>A car whose questions were answered by chance, without answers that put a gate in force unless asked for.</summary>
     public static Logbook Car(int seed, bool harmless = true)

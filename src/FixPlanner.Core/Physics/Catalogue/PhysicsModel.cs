@@ -30,6 +30,9 @@ public sealed record PhysicsModel
     /// <summary>What limits it, and how much if known.</summary>
     public required string Uncertainty { get; init; }
 
+    /// <summary>The formula in one line; empty where it does not fit on one.</summary>
+    public string Formula { get; init; } = "";
+
     /// <summary>The computation. Pure: the same values give the same answer.</summary>
     public required Func<ModelValues, ModelAnswer> Compute { get; init; }
 }

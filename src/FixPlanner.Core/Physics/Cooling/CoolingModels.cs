@@ -30,6 +30,7 @@ public static class CoolingModels
     private static PhysicsModel Water() => new()
     {
         Name = "water-cooling",
+        Formula = "T = T_air + Q / (eps C_min); dCp q + dp_fan = K rho v^2 / 2",
         Title = "Temperature margin of a water-cooled engine, and what blanking costs and wins",
         What = "Where the coolant settles standing, climbing or at top speed, with and without a part of the inlet blanked, and the drag of the cooling air.",
         Inputs =
@@ -118,6 +119,7 @@ public static class CoolingModels
     private static PhysicsModel Fins() => new()
     {
         Name = "air-cooling",
+        Formula = "T = T_air + Q / (m c_p (1 - exp(-UA / (m c_p))))",
         Title = "Temperature margin of an air-cooled engine",
         What = "Where the fins settle standing, climbing or at top speed, with the fan and what the wind adds.",
         Inputs =

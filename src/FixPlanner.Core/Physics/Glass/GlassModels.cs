@@ -49,6 +49,7 @@ public static class GlassModels
     private static PhysicsModel GlassLoadModel() => new()
     {
         Name = "glass-load",
+        Formula = "p = dCp rho f (V + w)^2 / 2; F = p A; R = gamma p b",
         Title = "Pull of the air on a pane",
         What = "How hard the air pulls a pane out of its rubber at a speed, in a gust on a cold day, and what the edge and the glass itself must bear.",
         Inputs =
@@ -85,6 +86,7 @@ public static class GlassModels
     private static PhysicsModel GlassHoldModel() => new()
     {
         Name = "glass-hold",
+        Formula = "r = r_new x condition, log-normal",
         Title = "What the edge of a pane is believed to hold",
         What = "The hold of a pane's edge by how it is fixed, what a look found, the age of the rubber and a push.",
         Inputs = Hold,
@@ -109,6 +111,7 @@ public static class GlassModels
     private static PhysicsModel GlassSpeed() => new()
     {
         Name = "glass-speed",
+        Formula = "V = sqrt(2 r / (2 gamma b dCp f rho)) - w",
         Title = "Speed up to which a pane is believed to stay in",
         What = "The advised speed from the low end of the hold with a margin of two, what it would be with typical rubber, and how likely the pane is lost at a planned speed.",
         Inputs =
@@ -147,6 +150,7 @@ public static class GlassModels
     private static PhysicsModel GlassRetention() => new()
     {
         Name = "glass-retention",
+        Formula = "F = 2 R s",
         Title = "What clips or straps at a pane must carry",
         What = "The design load of one clip in the middle of a long side, the rubber counted as nothing, in an ordinary and an adverse case.",
         Inputs =
@@ -178,6 +182,7 @@ public static class GlassModels
     private static PhysicsModel GlassProof() => new()
     {
         Name = "glass-proof",
+        Formula = "p = 2 dCp rho f (V + w)^2 / 2; push = 2 R s",
         Title = "Parked proof of a pane's hold",
         What = "The cabin pressure or the push that stands for a planned speed, whether it can be shown at home, and the speed that a held pressure stands for.",
         Inputs =
@@ -214,6 +219,7 @@ public static class GlassModels
     private static PhysicsModel SealingModel() => new()
     {
         Name = "sealing-and-glass",
+        Formula = "sum of flows = 0 in cabin and bay; F = (Cp cabin - Cp outside) rho (V + w)^2 / 2 x A",
         Title = "What sealing or a vent change does to the pull on the glass",
         What = "Cabin pressure and pull on a pane before and after seals, outlet or intake are changed: sealing raises the pull, an outlet lowers it.",
         Inputs =

@@ -42,12 +42,13 @@ public static class SealingAndGlass
     {
         AirOnCar air = day with { Speed = RoadSpeed.FromMetresPerSecond(Valid.Positive(speed.MetresPerSecond, "m/s", nameof(speed))) };
         LoadAir gusty = load with { Speed = air.AirSpeed, Density = air.Density };
+        NetworkDraws old = new(before, air), now = new(after, air);
         Propagated drawn = MonteCarlo.Propagate(inputs, 8, (values, outputs) =>
         {
-            VentSolution old = VentSolver.Solve(before.Drawn(values.Slice(1, before.Inputs.Count)), air);
-            VentSolution now = VentSolver.Solve(after.Drawn(values[(1 + before.Inputs.Count)..]), air);
-            outputs[0] = pane.CoefficientAcross(old, 0);
-            outputs[1] = pane.CoefficientAcross(now, 0);
+            old.Solve(values.Slice(1, before.Inputs.Count));
+            now.Solve(values[(1 + before.Inputs.Count)..]);
+            outputs[0] = old.Coefficient(pane.Compartment, pane.Height);
+            outputs[1] = now.Coefficient(pane.Compartment, pane.Height);
             outputs[2] = GlassLoad.Of(pane.Pane, outputs[0] - values[0], gusty).Pull.Newtons;
             outputs[3] = GlassLoad.Of(pane.Pane, outputs[1] - values[0], gusty).Pull.Newtons;
             outputs[4] = outputs[3] - outputs[2];

@@ -15,6 +15,7 @@ public static class LiftModels
     private static PhysicsModel Unloading() => new()
     {
         Name = "axle-unloading",
+        Formula = "u = q A C_L / (m g)",
         Title = "Load that the air takes off the axles",
         What = "How light the axles get at a speed, in a gust on the day given, and from which speed on the rear asks for caution.",
         Inputs =

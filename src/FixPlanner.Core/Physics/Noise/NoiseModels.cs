@@ -61,6 +61,7 @@ public static class NoiseModels
     private static PhysicsModel GutterBand() => new()
     {
         Name = "gutter-band",
+        Formula = "f = 0.6 U / x_R, x_R = 9 to 13 h",
         Title = "Roar behind a gutter joined to the skin",
         What = "The band of pitches that rolls off the bubble behind a gutter, drip rail or trim strip. Never one tone.",
         Inputs = [Speed, ModelInput.Required("height_mm", UnitKind.Length, "mm", (1, 300), (3, 60), "how far it stands proud")],
@@ -93,6 +94,7 @@ public static class NoiseModels
     private static PhysicsModel WindowBoom() => new()
     {
         Name = "window-boom",
+        Formula = "f = (c / 2 pi) sqrt(A / (V L)); St U / L = f",
         Title = "Boom of the cabin through an opened window",
         What = "The pitch of the cabin with one window open and the bands of speed in which the air across the opening drives it.",
         Inputs =
@@ -180,6 +182,7 @@ public static class NoiseModels
     private static PhysicsModel PaneAndGutter() => new()
     {
         Name = "pane-and-gutter",
+        Formula = "U = f x_R / 0.6, f the first pitch of the pane",
         Title = "Speeds at which a gutter shakes a pane",
         What = "The band of speeds in which the swirls behind a gutter joined to the skin have the pitch of a pane. A shake in a band, never a tone.",
         Inputs = [ModelInput.Required("gutter_height_mm", UnitKind.Length, "mm", (1, 300), (3, 60), "how far the gutter stands proud"), .. PaneInputs(), HeardAt],

@@ -36,6 +36,7 @@ public static class PanelModels
     private static PhysicsModel PanelLoadModel() => new()
     {
         Name = "panel-load",
+        Formula = "F = (Cp under - Cp over) rho f (V + w)^2 / 2 x A; latch = F x_F - m g x_W",
         Title = "Pull on a bonnet, roof panel or tailgate, and at its latch",
         What = "How hard the air lifts a panel, what its latch must hold, and at what speed it would lift with no latch at all.",
         Inputs =
@@ -76,6 +77,7 @@ public static class PanelModels
     private static PhysicsModel DoorSealLift() => new()
     {
         Name = "door-seal-lift",
+        Formula = "V = sqrt(2 F' L / (A rho dCp)) - w",
         Title = "Speed at which suction lifts a door off its seal",
         What = "Where leak noise jumps because the suction over the door beats the push of its seal.",
         Inputs =
@@ -98,6 +100,7 @@ public static class PanelModels
     private static PhysicsModel DoorFrameModel() => new()
     {
         Name = "door-frame-pull",
+        Formula = "F = dCp q A; M = F h / 2; d = 0.375 F / k",
         Title = "Pull on the top frame of a door",
         What = "The pull on side glass and frame, the bending moment at the waist, how far the top moves out, and the speed at which it leaves its seal.",
         Inputs =
@@ -137,6 +140,7 @@ public static class PanelModels
     private static PhysicsModel LoadRise() => new()
     {
         Name = "load-rise",
+        Formula = "((V2 + w) / (V1 + w))^2",
         Title = "What a higher top speed does to every air load",
         What = "The factor by which the pull on glass, panels, doors and latches grows when the car becomes faster.",
         Inputs =

@@ -10,6 +10,7 @@ public static partial class RoadLoadModels
     private static PhysicsModel RoadLoadModel() => new()
     {
         Name = "road-load",
+        Formula = "F = m g f(V) + q C_dA; P = F V / eta; b = (V_idle + k P) / V",
         Title = "Forces, power and fuel at a steady speed",
         What = "What holds the car back at a speed, what the engine must give, and what that burns.",
         Inputs =
@@ -54,6 +55,7 @@ public static partial class RoadLoadModels
     private static PhysicsModel TopSpeedModel() => new()
     {
         Name = "top-speed",
+        Formula = "F(V) V = P eta",
         Title = "Top speed by power",
         What = "Where power at the wheels and road load meet, and how much of it a change of drag would move.",
         Inputs =
@@ -107,6 +109,7 @@ public static partial class RoadLoadModels
     private static PhysicsModel DragSavingModel() => new()
     {
         Name = "drag-saving",
+        Formula = "dF = q dC_dA; dP = dF V / eta; db = dF / 36 x k / eta",
         Title = "What a change of drag area is worth",
         What = "Force, power, fuel and carbon dioxide for a change of drag area at a steady speed, and the far smaller figure of mixed driving beside it.",
         Inputs =

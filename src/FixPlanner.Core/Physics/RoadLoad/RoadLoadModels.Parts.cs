@@ -9,6 +9,7 @@ public static partial class RoadLoadModels
     private static PhysicsModel SpeedBudgetModel() => new()
     {
         Name = "speed-budget",
+        Formula = "loads ~ V^2; power ~ V^3; E = m V^2 / 2",
         Title = "What a higher planned speed does",
         What = "Loads, power, brake energy and tyres when the car is to go faster than now.",
         Inputs =

@@ -50,7 +50,9 @@ public static class MonteCarlo
             }
         }
 
-        return new([.. results.Select(result => Summed(inputs, drawn, result))]);
+        double[]?[] ranks = new double[inputs.Count][];
+        double[] RanksOf(int input) => ranks[input] ??= Ranks(drawn[input]);
+        return new([.. results.Select(result => Summed(inputs, drawn, RanksOf, result))]);
     }
 
     private static double[] Drawn(UncertainInput input)
@@ -71,7 +73,7 @@ public static class MonteCarlo
         return values;
     }
 
-    private static PropagatedOutput Summed(IReadOnlyList<UncertainInput> inputs, double[][] drawn, double[] result)
+    private static PropagatedOutput Summed(IReadOnlyList<UncertainInput> inputs, double[][] drawn, Func<int, double[]> ranks, double[] result)
     {
         int[] answered = [.. Enumerable.Range(0, result.Length).Where(draw => double.IsFinite(result[draw]))];
         if (answered.Length == 0)
@@ -80,12 +82,12 @@ public static class MonteCarlo
         }
 
         double[] finite = [.. answered.Select(draw => result[draw])];
-        IReadOnlyList<VarianceShare> shares = finite.Max() > finite.Min() ? Shares(inputs, drawn, answered, finite) : [];
+        IReadOnlyList<VarianceShare> shares = finite.Max() > finite.Min() ? Shares(inputs, input => answered.Length == result.Length ? ranks(input) : Ranks([.. answered.Select(draw => drawn[input][draw])]), finite) : [];
         return new(Spread.OfDraws(finite), shares, result.Length - answered.Length);
     }
 
     /// <summary>Squared rank correlation of each input with the output, scaled to add up to one: right for outputs that rise or fall steadily with each input.</summary>
-    private static VarianceShare[] Shares(IReadOnlyList<UncertainInput> inputs, double[][] drawn, int[] answered, double[] finite)
+    private static VarianceShare[] Shares(IReadOnlyList<UncertainInput> inputs, Func<int, double[]> ranks, double[] finite)
     {
         double[] outputRanks = Ranks(finite);
         List<VarianceShare> squares = [];
@@ -96,7 +98,7 @@ public static class MonteCarlo
                 continue;
             }
 
-            double correlation = Correlation(Ranks([.. answered.Select(draw => drawn[i][draw])]), outputRanks);
+            double correlation = Correlation(ranks(i), outputRanks);
             if (Math.Abs(correlation) > ChanceCorrelation)
             {
                 squares.Add(new(inputs[i].Name, correlation * correlation));
@@ -109,12 +111,14 @@ public static class MonteCarlo
 
     private static double[] Ranks(double[] values)
     {
-        int[] order = [.. Enumerable.Range(0, values.Length).OrderBy(index => values[index])];
+        int[] order = [.. Enumerable.Range(0, values.Length)];
+        double[] sorted = [.. values];
+        Array.Sort(sorted, order);
         double[] ranks = new double[values.Length];
         for (int start = 0; start < order.Length;)
         {
             int end = start;
-            while (end + 1 < order.Length && values[order[end + 1]] == values[order[start]])
+            while (end + 1 < order.Length && sorted[end + 1] == sorted[start])
             {
                 end++;
             }

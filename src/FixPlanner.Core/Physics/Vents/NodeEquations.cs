@@ -1,3 +1,5 @@
+using FixPlanner.Core.Quantities;
+
 namespace FixPlanner.Core.Physics.Vents;
 
 /// <summary>The balances of one network in one state of the air, as bare arrays for the solver.</summary>
@@ -8,6 +10,9 @@ internal sealed class NodeEquations
     private readonly int[] from;
     private readonly int[] to;
     private readonly FlowLaw[] laws;
+    private readonly Opening[] openings;
+    private readonly double dynamicPa;
+    private readonly Angle yaw;
     private readonly double[] densityFrom;
     private readonly double[] densityTo;
     private readonly double[] slopes;
@@ -23,7 +28,8 @@ internal sealed class NodeEquations
         (densityFrom, densityTo, slopes) = (new double[ways], new double[ways], new double[ways]);
         (Flows, Drive, Pressures, Densities) = (new double[ways], new double[ways], new double[nodes], new double[nodes]);
         (balance, step, matrix) = (new double[nodes], new double[nodes], new double[nodes, nodes]);
-        double outsideDensity = air.Density.KilogramsPerCubicMetre, dynamicPa = air.DynamicPressure.Pascals;
+        double outsideDensity = air.Density.KilogramsPerCubicMetre;
+        (openings, dynamicPa, yaw) = ([.. network.Openings], air.DynamicPressure.Pascals, air.Yaw);
         typicalPa = Math.Max(dynamicPa, 1);
         for (int i = 0; i < nodes; i++)
         {
@@ -36,9 +42,7 @@ internal sealed class NodeEquations
             (from[j], to[j], laws[j]) = (PlaceOf(network, opening.From), PlaceOf(network, opening.To), opening.Law);
             densityFrom[j] = from[j] == Outside ? outsideDensity : Densities[from[j]];
             densityTo[j] = to[j] == Outside ? outsideDensity : Densities[to[j]];
-            double outer = opening.LeadsOutside ? opening.PressureCoefficientAt(air.Yaw) * dynamicPa : 0;
-            double wind = from[j] == Outside ? outer : -outer;
-            Drive[j] = opening.Law.OwnDrivePa + wind - ((densityFrom[j] - densityTo[j]) * VentSolver.Gravity * opening.Height.Metres);
+            Drive[j] = DriveAtRest(j);
         }
     }
 
@@ -53,6 +57,18 @@ internal sealed class NodeEquations
 
     /// <summary>Pressure across each opening and what it adds by itself, Pa.</summary>
     public double[] Drive { get; }
+
+    /// <summary>Starts the same car and air anew with other laws and pressures at its openings, for one draw.</summary>
+    public void Redraw(IReadOnlyList<UncertainOpening> drawn, ReadOnlySpan<double> values)
+    {
+        Array.Clear(Pressures);
+        for (int j = 0; j < laws.Length; j++)
+        {
+            openings[j] = drawn[j].Drawn(values[3 * j], values[(3 * j) + 1], values[(3 * j) + 2]);
+            laws[j] = openings[j].Law;
+            Drive[j] = DriveAtRest(j);
+        }
+    }
 
     /// <summary>A start that takes every opening as a straight line: right in sign and size for any mix of openings.</summary>
     public void StartFromStraightLines()
@@ -118,6 +134,14 @@ internal sealed class NodeEquations
         }
 
         Move(length);
+    }
+
+    /// <summary>What drives an opening while all compartments are at the pressure of the free air.</summary>
+    private double DriveAtRest(int j)
+    {
+        double outer = openings[j].LeadsOutside ? openings[j].PressureCoefficientAt(yaw) * dynamicPa : 0;
+        double wind = from[j] == Outside ? outer : -outer;
+        return laws[j].OwnDrivePa + wind - ((densityFrom[j] - densityTo[j]) * VentSolver.Gravity * openings[j].Height.Metres);
     }
 
     private static int PlaceOf(VentNetwork network, string id) => network.Places.TryGetValue(id, out int place) ? place : Outside;

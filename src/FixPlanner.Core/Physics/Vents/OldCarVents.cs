@@ -36,7 +36,13 @@ public static class OldCarVents
     /// <summary>Name of the leak at tailgate or boot.</summary>
     public const string TailSeal = "tail seal";
 
+    /// <summary>Every name that a car of this kind can have, as the rule pack writes them.</summary>
+    public static IReadOnlyList<string> Names { get; } = [BayIn, BayOut, BonnetRearGap, Bulkhead, CabinIn, CabinOut, DoorSeals, TailSeal];
+
     private const double ReferencePa = 200;
+
+    /// <summary>An outlet of usual size at a place that nobody named, for a car that has none and gets one.</summary>
+    internal static UncertainOpening UsualOutlet => Hole(CabinOut, Compartment.Cabin, null, 0.006, 0.6, BodyPressures.CabinOutlet(CabinOutlet.NotKnown), 0.9, 0.5);
 
     /// <summary>Builds the network.</summary>
     /// <param name="facts">What is known.</param>

@@ -17,6 +17,7 @@ public sealed class UncertainNetwork
         {
             new($"pressure at {opening.Likely.Id}", opening.PressureCoefficient),
             new($"size of {opening.Likely.Id}", opening.Size),
+            new($"work at {opening.Likely.Id}", opening.Work),
         })];
     }
 
@@ -26,7 +27,7 @@ public sealed class UncertainNetwork
     /// <summary>The network at its likely values.</summary>
     public VentNetwork Likely { get; }
 
-    /// <summary>Two inputs for each opening, in order: its pressure coefficient and its size.</summary>
+    /// <summary>Three inputs for each opening, in order: its pressure coefficient, its size, and what work left of it.</summary>
     public IReadOnlyList<UncertainInput> Inputs { get; }
 
     /// <summary>The network in one draw.</summary>
@@ -37,7 +38,7 @@ public sealed class UncertainNetwork
         Opening[] drawn = new Opening[Openings.Count];
         for (int j = 0; j < drawn.Length; j++)
         {
-            drawn[j] = Openings[j].Drawn(values[2 * j], values[(2 * j) + 1]);
+            drawn[j] = Openings[j].Drawn(values[3 * j], values[(3 * j) + 1], values[(3 * j) + 2]);
         }
 
         return new(Likely.Compartments, drawn);

@@ -1,4 +1,5 @@
 using FixPlanner.Core.Physics.Uncertainty;
+using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Physics.Vents;
 
@@ -8,7 +9,10 @@ namespace FixPlanner.Core.Physics.Vents;
 /// <param name="Size">Spread of its size as a factor on the likely one.</param>
 public sealed record UncertainOpening(Opening Likely, Uncertain PressureCoefficient, Uncertain Size)
 {
+    /// <summary>Spread of what work on it left of it, as a factor on the likely outcome; certain where nobody works on it.</summary>
+    public Uncertain Work { get; init; } = Uncertain.Triangular(Triangle.Certain(1));
+
     /// <summary>The opening in one draw.</summary>
-    internal Opening Drawn(double pressureCoefficient, double size) =>
-        Likely with { PressureCoefficient = pressureCoefficient, Law = size == 1 ? Likely.Law : Likely.Law.Scaled(size) };
+    internal Opening Drawn(double pressureCoefficient, double size, double work) =>
+        Likely with { PressureCoefficient = pressureCoefficient, Law = size * work == 1 ? Likely.Law : Likely.Law.Scaled(size * work) };
 }

@@ -22,6 +22,7 @@ public static class VentModels
     private static PhysicsModel CabinVents() => new()
     {
         Name = "cabin-vents",
+        Formula = "sum of flows = 0 in cabin and bay; m = C_d A sqrt(2 rho dp)",
         Title = "Air through cabin and engine bay",
         What = "The pressure in cabin and engine bay, the flow through every opening, how often the cabin air is replaced, and how much of it came through the engine bay.",
         Inputs =
@@ -76,6 +77,7 @@ public static class VentModels
     private static PhysicsModel TurningVent() => new()
     {
         Name = "vent-direction",
+        Formula = "sign of m(V) of the solved network",
         Title = "Which way a vent blows, and where it turns",
         What = "Whether one vent always takes in, always lets out, or turns at some speed, and what makes it turn: fan, heat, natural wind or the shape of a leak.",
         Inputs =

@@ -31,7 +31,7 @@ public static class VentSolver
         return new(network, air, equations, steps);
     }
 
-    private static int Balance(NodeEquations equations)
+    internal static int Balance(NodeEquations equations)
     {
         equations.StartFromStraightLines();
         double last = double.MaxValue;

@@ -40,6 +40,7 @@ internal static class FixBinder
             SignOff = map.NeedText("sign_off"),
             AppliesWhen = ConditionBinder.Read(map, "applies_when", binder),
             SealsCabin = map.YesNo("seals_cabin"),
+            AirWays = AirWaysBinder.Read(map, binder),
             SealingExemption = map.Text("sealing_exempt"),
             Maturity = map.NeedOneOf("maturity", Words.Maturity, Maturity.Draft),
             Aliases = map.Aliases(),

@@ -1,0 +1,43 @@
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Physics.Panels;
+using FixPlanner.Core.Physics.Uncertainty;
+using FixPlanner.Core.Physics.Vents;
+using FixPlanner.Core.Quantities;
+
+namespace FixPlanner.Core.Planning;
+
+/// <summary>What fixes do to the ways of the air through cabin and bay: the network of the car with a set of them done.</summary>
+internal static class AirWays
+{
+    /// <summary>The day on which loads are told: cold and still, the gust comes with the load; speed to be set.</summary>
+    public static AirOnCar Day { get; } = new(default, LoadAir.ColdDay, Temperature.FromDegreesCelsius(-10));
+
+    /// <summary>The network with the fixes done; the same object when none of them touches it.</summary>
+    public static UncertainNetwork With(UncertainNetwork network, IEnumerable<Fix> fixes)
+    {
+        // Several fixes on one way: what is left multiplies where both close it, and the largest counts where both open it.
+        ILookup<string, AirWay> ways = fixes.SelectMany(f => f.AirWays).ToLookup(w => w.Opening);
+        if (ways.Count == 0)
+        {
+            return network;
+        }
+
+        UncertainNetwork changed = network.Changed(o => ways.Contains(o.Likely.Id) ? Scaled(o, [.. ways[o.Likely.Id]]) : o);
+        AirWay[] added = [.. ways[OldCarVents.CabinOut].Where(w => w.LeftShare.Likely > 1)];
+        return added.Length > 0 && network.Openings.All(o => o.Likely.Id != OldCarVents.CabinOut) ? changed.With(Scaled(OldCarVents.UsualOutlet, added)) : changed;
+    }
+
+    private static UncertainOpening Scaled(UncertainOpening opening, AirWay[] ways)
+    {
+        double closing = ways.Where(w => w.LeftShare.Likely <= 1).Aggregate(1.0, (left, w) => left * w.LeftShare.Likely);
+        double opens = ways.Where(w => w.LeftShare.Likely > 1).Select(w => w.LeftShare.Likely).DefaultIfEmpty(1).Max();
+
+        // The ends of a stated range are read as its 5 and 95 % points; several works vary independently.
+        double deviation = Math.Sqrt(ways.Sum(w => Math.Pow(Math.Log(w.LeftShare.High / w.LeftShare.Low) / (2 * 1.645), 2)));
+        return opening with
+        {
+            Likely = opening.Likely with { Law = opening.Likely.Law.Scaled(closing * opens) },
+            Work = Uncertain.LogNormal(1, deviation),
+        };
+    }
+}
