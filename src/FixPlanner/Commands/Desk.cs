@@ -70,4 +70,27 @@ internal static class Desk
             return ExitCode.CannotReadOrWrite;
         }
     }
+
+    /// <summary>Gives several results as files of one folder, which is made where it is missing.</summary>
+    /// <returns>The exit code.</returns>
+    public static int GiveAll(IReadOnlyList<(string File, string Text)> results, string folder)
+    {
+        try
+        {
+            foreach ((string file, string text) in results)
+            {
+                string path = Path.Combine(folder, file);
+                Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+                File.WriteAllText(path, text);
+            }
+
+            Console.Error.WriteLine($"written: {results.Count} files in {folder}");
+            return ExitCode.Done;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            Console.Error.WriteLine($"{folder}: error: cannot be written: {e.Message}");
+            return ExitCode.CannotReadOrWrite;
+        }
+    }
 }

@@ -6,7 +6,7 @@ namespace FixPlanner.Files.Rules.Binding;
 /// <summary>Reads conditions: one test, or <c>all</c> of several.</summary>
 internal static class ConditionBinder
 {
-    private static readonly IReadOnlyDictionary<string, Comparison> Comparisons = new Dictionary<string, Comparison>
+    public static readonly IReadOnlyDictionary<string, Comparison> Comparisons = new Dictionary<string, Comparison>
     {
         ["is"] = Comparison.Is,
         ["is_not"] = Comparison.IsNot,

@@ -7,7 +7,7 @@ namespace FixPlanner.Files.Rules.Binding;
 /// <summary>Reads the questions about the car and the body templates.</summary>
 internal static class FactBinder
 {
-    private static readonly IReadOnlyDictionary<string, (string Name, PackUnit Unit, double Scale)> TemplateKeys = new Dictionary<string, (string, PackUnit, double)>
+    public static readonly IReadOnlyDictionary<string, (string Name, PackUnit Unit, double Scale)> TemplateKeys = new Dictionary<string, (string, PackUnit, double)>
     {
         ["width"] = ("width_m", new("m", UnitKind.Length), 1),
         ["height"] = ("height_m", new("m", UnitKind.Length), 1),
