@@ -1,3 +1,4 @@
+using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Planning.BestSet;
 using FixPlanner.Core.Safety;
 
@@ -19,7 +20,9 @@ internal static class Headlines
         };
         if (gates is [{ State: GateState.InForce } first, ..])
         {
-            return $"Safety first: {first.Gate.Title}.{insists}";
+            return first.Gate.Level == GateLevel.Stop
+                ? $"Stop: {first.Gate.Title}. Nothing else before this: {first.Gate.RequiredAction}{insists}"
+                : $"Safety first: {first.Gate.Title}.{insists}";
         }
 
         if (items.Count == 0)

@@ -3,7 +3,14 @@ namespace FixPlanner.Report.Documents;
 /// <summary>A document for people, before it is text, Markdown or HTML.</summary>
 /// <param name="Title">Title.</param>
 /// <param name="Blocks">Blocks in reading order.</param>
-public sealed record Document(string Title, IReadOnlyList<Block> Blocks);
+public sealed record Document(string Title, IReadOnlyList<Block> Blocks)
+{
+    /// <summary>The last line: with what and when it was made. Empty for none.</summary>
+    public string Footer { get; init; } = "";
+
+    /// <summary>True for a form of one or two pages that is filled in by hand: small type, two columns.</summary>
+    public bool IsForm { get; init; }
+}
 
 /// <summary>A block of a document.</summary>
 public abstract record Block;
@@ -29,12 +36,38 @@ public sealed record Bullets(IReadOnlyList<string> Items) : Block;
 /// <summary>A table.</summary>
 /// <param name="Columns">Column headings.</param>
 /// <param name="Rows">Rows, as many cells as there are columns.</param>
-public sealed record Table(IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<string>> Rows) : Block;
+public sealed record Table(IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<string>> Rows) : Block
+{
+    /// <summary>True when its cells are sentences: in plain text each row stands as lines below each other, the first cell on top.</summary>
+    public bool Stacked { get; init; }
+}
+
+/// <summary>Things to tick off.</summary>
+/// <param name="Items">Items.</param>
+public sealed record Checklist(IReadOnlyList<string> Items) : Block;
+
+/// <summary>Steps in their order, numbered from 1.</summary>
+/// <param name="Items">Steps.</param>
+public sealed record Steps(IReadOnlyList<string> Items) : Block;
+
+/// <summary>A question of a form, with a box for each answer.</summary>
+/// <param name="Number">Its number on the form; empty for none.</param>
+/// <param name="Ask">The question.</param>
+/// <param name="Boxes">Answers to tick; may be empty.</param>
+/// <param name="Blanks">Names of what is written in by hand.</param>
+public sealed record FillIn(string Number, string Ask, IReadOnlyList<string> Boxes, IReadOnlyList<string> Blanks) : Block;
+
+/// <summary>On paper what follows begins on a new page.</summary>
+public sealed record PageBreak : Block;
 
 /// <summary>A picture, with the same in words.</summary>
 /// <param name="Svg">The picture.</param>
 /// <param name="Words">What it shows, in words, for text and for readers who do not see it.</param>
-public sealed record Picture(string Svg, string Words) : Block;
+public sealed record Picture(string Svg, string Words) : Block
+{
+    /// <summary>The picture in plain characters, at most 78 wide; empty where words must do.</summary>
+    public IReadOnlyList<string> Characters { get; init; } = [];
+}
 
 /// <summary>A card that stays on one page when printed.</summary>
 /// <param name="Title">Title.</param>

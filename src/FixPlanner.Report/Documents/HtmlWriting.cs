@@ -7,25 +7,7 @@ namespace FixPlanner.Report.Documents;
 /// <summary>A document as one self-contained HTML page: no script, nothing fetched, legible in black on white and on paper.</summary>
 public static class HtmlWriting
 {
-    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().DisableHtml().Build();
-
-    private const string Style = """
-        body { font: 16px/1.45 Georgia, 'Times New Roman', serif; color: #111; background: #fff; max-width: 52rem; margin: 2rem auto; padding: 0 1rem; }
-        h1, h2, h3 { font-family: Helvetica, Arial, sans-serif; line-height: 1.2; }
-        h1 { border-bottom: 3px solid #111; padding-bottom: .3rem; }
-        h2 { border-bottom: 1px solid #111; margin-top: 2.2rem; }
-        table { border-collapse: collapse; width: 100%; font: 14px/1.35 Helvetica, Arial, sans-serif; }
-        th, td { border: 1px solid #555; padding: .3rem .45rem; text-align: left; vertical-align: top; }
-        th { background: #eee; }
-        thead { display: table-header-group; }
-        .warning { border: 2px solid #111; border-left-width: 10px; padding: .5rem .8rem; margin: .8rem 0; }
-        .card { border: 1px solid #333; padding: .2rem 1rem .8rem; margin: 1rem 0; }
-        .sign { border: 1px solid #333; padding: .5rem .8rem; margin: .6rem 0; }
-        .sign .line { display: inline-block; border-bottom: 1px solid #111; width: 28%; height: 1.8rem; margin-right: 3%; font-size: 12px; color: #333; }
-        figure { margin: 1rem 0; } svg { max-width: 100%; height: auto; }
-        @page { margin: 16mm; }
-        @media print { body { margin: 0; max-width: none; font-size: 11pt; } .card, .sign, .warning, tr { break-inside: avoid; } h2, h3 { break-after: avoid; } }
-        """;
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().DisableHtml().Use<NothingFetched>().Build();
 
     /// <summary>Writes a document.</summary>
     /// <param name="document">The document.</param>
@@ -34,13 +16,34 @@ public static class HtmlWriting
     {
         StringBuilder html = new();
         html.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
-            .Append(Escaped(document.Title)).Append("</title>\n<style>\n").Append(Style).Append("\n</style>\n</head>\n<body>\n<main>\n<h1>").Append(Escaped(document.Title)).Append("</h1>\n");
-        foreach (Block block in document.Blocks)
+            .Append(Escaped(document.Title)).Append("</title>\n<style>\n").Append(HtmlStyle.Report).Append(document.IsForm ? "\n" + HtmlStyle.Form : "").Append("\n</style>\n</head>\n<body").Append(document.IsForm ? " class=\"form\"" : "").Append(">\n<main>\n<h1>").Append(Escaped(document.Title)).Append("</h1>\n");
+        WriteAll(document.Blocks, html);
+        html.Append("</main>\n");
+        if (document.Footer.Length > 0)
         {
-            Write(block, html);
+            html.Append("<footer>").Append(Escaped(document.Footer)).Append("</footer>\n");
         }
 
-        return html.Append("</main>\n</body>\n</html>\n").ToString();
+        return Characters.WithoutControls(html.Append("</body>\n</html>\n").ToString());
+    }
+
+    // Questions that follow each other stand in one group, so that a form can set them in columns.
+    private static void WriteAll(IReadOnlyList<Block> blocks, StringBuilder html)
+    {
+        for (int i = 0; i < blocks.Count; i++)
+        {
+            bool asks = blocks[i] is FillIn;
+            if (asks && (i == 0 || blocks[i - 1] is not FillIn))
+            {
+                html.Append("<div class=\"asks\">\n");
+            }
+
+            Write(blocks[i], html);
+            if (asks && (i + 1 == blocks.Count || blocks[i + 1] is not FillIn))
+            {
+                html.Append("</div>\n");
+            }
+        }
     }
 
     private static void Write(Block block, StringBuilder html)
@@ -65,6 +68,31 @@ public static class HtmlWriting
 
                 html.Append("</ul>\n");
                 break;
+            case Checklist list:
+                html.Append("<ul class=\"check\">\n");
+                foreach (string item in list.Items)
+                {
+                    html.Append("<li>&#9744; ").Append(Inline(item)).Append("</li>\n");
+                }
+
+                html.Append("</ul>\n");
+                break;
+            case Steps steps:
+                html.Append("<ol>\n");
+                foreach (string item in steps.Items)
+                {
+                    html.Append("<li>").Append(Inline(item)).Append("</li>\n");
+                }
+
+                html.Append("</ol>\n");
+                break;
+            case FillIn f:
+                html.Append("<div class=\"ask\">").Append(f.Number.Length > 0 ? $"<strong>{Escaped(f.Number)}</strong> " : "").Append(Inline(f.Ask)).Append(f.Boxes.Count + f.Blanks.Count > 0 ? "<br>" : "")
+                    .Append(string.Join(" &ensp;", f.Boxes.Select(b => $"&#9744;&nbsp;{Inline(b)}").Concat(f.Blanks.Select(b => $"<span class=\"blank\">{Escaped(b)}</span>")))).Append("</div>\n");
+                break;
+            case PageBreak:
+                html.Append("<div class=\"page\"></div>\n");
+                break;
             case Table t:
                 WriteTable(t, html);
                 break;
@@ -73,10 +101,7 @@ public static class HtmlWriting
                 break;
             case Card c:
                 html.Append("<section class=\"card\">\n<h3>").Append(Escaped(c.Title)).Append("</h3>\n");
-                foreach (Block inner in c.Blocks)
-                {
-                    Write(inner, html);
-                }
+                WriteAll(c.Blocks, html);
 
                 html.Append("</section>\n");
                 break;

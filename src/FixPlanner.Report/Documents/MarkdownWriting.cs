@@ -18,7 +18,13 @@ public static class MarkdownWriting
             Write(block, text);
         }
 
-        return text.ToString();
+        if (document.Footer.Length > 0)
+        {
+            text.Append("\n---\n\n").Append(document.Footer).Append('\n');
+        }
+
+        // A note of the owner's must not become HTML in whatever shows the Markdown.
+        return Characters.WithoutControls(text.ToString()).Replace("<", "\\<");
     }
 
     private static void Write(Block block, StringBuilder text)
@@ -50,8 +56,34 @@ public static class MarkdownWriting
                 }
 
                 break;
+            case Checklist list:
+                foreach (string item in list.Items)
+                {
+                    text.Append("- [ ] ").Append(item).Append('\n');
+                }
+
+                break;
+            case Steps steps:
+                for (int i = 0; i < steps.Items.Count; i++)
+                {
+                    text.Append(i + 1).Append(". ").Append(steps.Items[i]).Append('\n');
+                }
+
+                break;
             case Picture picture:
+                if (picture.Characters.Count > 0)
+                {
+                    text.Append("```\n").Append(string.Join('\n', picture.Characters.Select(l => l.TrimEnd()))).Append("\n```\n\n");
+                }
+
                 text.Append(picture.Words).Append('\n');
+                break;
+            case FillIn f:
+                text.Append("- ").Append(f.Number.Length > 0 ? $"**{f.Number}** " : "").Append(f.Ask).Append("  \n  ")
+                    .Append(string.Join(" ", f.Boxes.Select(b => $"\\[ \\] {b}").Concat(f.Blanks.Select(b => $"{b} \\_\\_\\_\\_\\_\\_")))).Append('\n');
+                break;
+            case PageBreak:
+                text.Append("---\n");
                 break;
             case Card c:
                 text.Append("### ").Append(c.Title).Append('\n');
@@ -71,5 +103,5 @@ public static class MarkdownWriting
     }
 
     private static void Row(IReadOnlyList<string> cells, StringBuilder text) =>
-        text.Append("| ").Append(string.Join(" | ", cells.Select(c => c.Replace("|", "\\|")))).Append(" |\n");
+        text.Append("| ").Append(string.Join(" | ", cells.Select(c => c.Replace("|", "\\|").Replace('\n', ' ')))).Append(" |\n");
 }

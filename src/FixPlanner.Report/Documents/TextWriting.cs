@@ -14,12 +14,28 @@ public static class TextWriting
     {
         StringBuilder text = new();
         text.Append(document.Title).Append('\n').Append(new string('=', Math.Min(Width, document.Title.Length))).Append('\n');
-        foreach (Block block in document.Blocks)
+        WriteAll(document.Blocks, text, "");
+        if (document.Footer.Length > 0)
         {
-            Write(block, text, "");
+            text.Append('\n');
+            Wrapped(document.Footer, text, "", "");
         }
 
-        return text.ToString();
+        return Characters.WithoutControls(text.ToString());
+    }
+
+    // An empty line parts paragraphs, tables and pictures from what stands above them; headings and cards bring their own.
+    private static void WriteAll(IReadOnlyList<Block> blocks, StringBuilder text, string indent)
+    {
+        for (int i = 0; i < blocks.Count; i++)
+        {
+            if (i > 0 && blocks[i - 1] is not (Heading or PageBreak) && (blocks[i] is Table or Picture or Paragraph || blocks[i - 1] is Table or Picture) && blocks[i] is not (Heading or Card))
+            {
+                text.Append('\n');
+            }
+
+            Write(blocks[i], text, indent);
+        }
     }
 
     private static void Write(Block block, StringBuilder text, string indent)
@@ -42,18 +58,44 @@ public static class TextWriting
                 }
 
                 break;
+            case Checklist list:
+                foreach (string item in list.Items)
+                {
+                    Wrapped("[ ] " + item, text, indent, indent + "    ");
+                }
+
+                break;
+            case Steps steps:
+                for (int i = 0; i < steps.Items.Count; i++)
+                {
+                    Wrapped($"{i + 1}. {steps.Items[i]}", text, indent, indent + "   ");
+                }
+
+                break;
+            case Table { Stacked: true } t:
+                WriteStacked(t, text, indent);
+                break;
             case Table t:
                 WriteTable(t, text, indent);
                 break;
             case Picture picture:
+                foreach (string line in picture.Characters)
+                {
+                    text.Append((indent + line).TrimEnd()).Append('\n');
+                }
+
                 Wrapped(picture.Words, text, indent, indent);
+                break;
+            case FillIn f:
+                Wrapped(f.Number.Length > 0 ? $"{f.Number}. {f.Ask}" : f.Ask, text, indent, indent + "    ");
+                Wrapped(string.Join("  ", f.Boxes.Select(b => $"[\u00a0]\u00a0{(b.Length > 60 ? b : b.Replace(' ', '\u00a0'))}").Concat(f.Blanks.Select(b => $"{b.Replace(' ', '\u00a0')}\u00a0________"))), text, indent + "    ", indent + "    ");
+                break;
+            case PageBreak:
+                text.Append('\n');
                 break;
             case Card c:
                 text.Append('\n').Append(indent).Append(c.Title).Append('\n');
-                foreach (Block inner in c.Blocks)
-                {
-                    Write(inner, text, indent + "   ");
-                }
+                WriteAll(c.Blocks, text, indent + "   ");
 
                 break;
             case SignatureBox s:
@@ -84,6 +126,21 @@ public static class TextWriting
         }
 
         text.Append(line).Append('\n');
+    }
+
+    private static void WriteStacked(Table table, StringBuilder text, string indent)
+    {
+        foreach (IReadOnlyList<string> row in table.Rows)
+        {
+            Wrapped(row[0], text, indent, indent + "  ");
+            for (int i = 1; i < row.Count; i++)
+            {
+                if (row[i].Length > 0)
+                {
+                    Wrapped($"{table.Columns[i]}: {row[i]}", text, indent + "   ", indent + "     ");
+                }
+            }
+        }
     }
 
     // Columns are as wide as their longest cell; the widest gives way until the table fits, and its cells wrap.

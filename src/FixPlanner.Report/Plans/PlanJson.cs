@@ -30,7 +30,7 @@ public static class PlanJson
             json.WriteString("id", a.Situation.Pack.Id);
             json.WriteString("version", a.Situation.Pack.Version);
             json.WriteEndObject();
-            json.WriteString("headline", a.Plan.Headline);
+            json.WriteString("headline", Prose.Plain(a.Plan.Headline));
             json.WriteString("note", PlanWords.NotACertificate);
             Safety(json, a);
             Causes(json, a);
@@ -48,7 +48,7 @@ public static class PlanJson
 
             json.WriteEndArray();
             json.WriteStartArray("sources");
-            foreach (Source s in PlanDocument.UsedSources(a))
+            foreach (Source s in SourcesPart.Used(a))
             {
                 json.WriteStartObject();
                 json.WriteString("id", s.Id);

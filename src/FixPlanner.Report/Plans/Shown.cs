@@ -12,7 +12,23 @@ internal static class Shown
         return text is "-0" or "" ? "0" : text;
     }
 
-    public static string Range(Spread s, string unit) => $"{Number(s.Likely)} ({Number(s.Low)} to {Number(s.High)}){(unit.Length > 0 ? " " + unit : "")}";
+    public static string Range(Spread s, string unit) => $"{In(s.Likely, unit)} ({In(s.Low, unit)} to {In(s.High, unit)}){(unit.Length > 0 ? " " + unit : "")}";
+
+    /// <summary>True when the range rounds to nothing in its unit.</summary>
+    public static bool IsNothing(Spread s, string unit) => In(s.Low, unit) == "0" && In(s.High, unit) == "0";
+
+    // No finer than anybody could tell: a thousandth of a square metre, a tenth of a decibel or of a step.
+    private static string In(double value, string unit)
+    {
+        string text = unit switch
+        {
+            "m2" or "" => $"{value:0.000}",
+            "dB(A)" or "steps" or "h" or "N" => $"{value:0.0}",
+            "%" or "EUR" => $"{value:0}",
+            _ => Number(value),
+        };
+        return text.All(c => c is '0' or '.' or '-') ? "0" : text;
+    }
 
     public static string Signed(double value) => Math.Abs(value) < 0.05 ? "0.0" : value > 0 ? $"+{value:0.0}" : $"{value:0.0}";
 

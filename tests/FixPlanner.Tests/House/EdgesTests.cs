@@ -11,7 +11,7 @@ public sealed class EdgesTests
     private static readonly string[] Rooms = ["Quantities", "Cars", "Physics", "Knowledge", "Logbooks", "Measurement", "Diagnosis", "Safety", "Planning", "TestDay", "Pictures", "Interview"];
 
     private static readonly Architecture Code = new ArchLoader().LoadAssemblies(
-        typeof(Core.Quantities.Length).Assembly, typeof(global::FixPlanner.Files.Problems.Problem).Assembly, typeof(Report.Documents.Document).Assembly).Build();
+        typeof(Core.Quantities.Length).Assembly, typeof(global::FixPlanner.Files.Problems.Problem).Assembly, typeof(global::FixPlanner.Report.Documents.Document).Assembly).Build();
 
     public static TheoryData<string, string> Forbidden
     {
@@ -49,7 +49,7 @@ public sealed class EdgesTests
     [InlineData("FixPlanner.Report")]
     public void The_pure_parts_reach_no_clock_file_console_or_culture(string assembly)
     {
-        System.Reflection.AssemblyName[] references = (assembly == "FixPlanner.Core" ? typeof(Core.Quantities.Length) : typeof(Report.Documents.Document)).Assembly.GetReferencedAssemblies();
+        System.Reflection.AssemblyName[] references = (assembly == "FixPlanner.Core" ? typeof(Core.Quantities.Length) : typeof(global::FixPlanner.Report.Documents.Document)).Assembly.GetReferencedAssemblies();
         Assert.DoesNotContain(references, r => r.Name is "System.Console" or "System.IO.FileSystem" or "System.Net.Http" or "System.Diagnostics.Process" or "Terminal.Gui" or "YamlDotNet");
     }
 }
