@@ -37,13 +37,16 @@ internal sealed class Agenda(KnowledgePack pack)
 
         double cut = state.AskEverything ? double.NegativeInfinity : WorthAsking * Math.Max(Math.Abs(a.Plan.Totals.Points), 1e-9);
         var candidates = WalkQuestions().Where(k => WhenOf(k) == state.When && Open(k))
-            .Select(k => (Key: k, Gain: a.Gains.GetValueOrDefault(k)))
-            .Where(x => x.Gain > cut)
+            .Select(k => (Key: k, Gain: a.Gains.TryGetValue(k, out double gain) ? gain : (double?)null))
             .ToList();
+        bool anyWorth = candidates.Any(x => x.Gain > cut);
+
+        // What was not worked out in time may be worth asking: nothing speaks against it yet.
+        candidates.RemoveAll(x => anyWorth || a.Plan.QuestionsProven ? !((x.Gain ?? 0) > cut) : x.Gain is not null);
 
         // In walking order: the first zone with something worth asking, and in it the best gain for the effort.
         return candidates.Count == 0 ? null : candidates
-            .OrderBy(x => ZoneOrder(x.Key)).ThenByDescending(x => x.Gain / Effort(x.Key)).ThenBy(x => x.Key.Id, StringComparer.Ordinal)
+            .OrderBy(x => ZoneOrder(x.Key)).ThenByDescending(x => (x.Gain ?? 0) / Effort(x.Key)).ThenBy(x => x.Key.Id, StringComparer.Ordinal)
             .First().Key;
     }
 

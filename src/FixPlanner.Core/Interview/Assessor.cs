@@ -29,7 +29,21 @@ public sealed class Assessor
     {
         Situation s = Situation.Of(network.Pack, logbook, today);
         Beliefs beliefs = network.Infer(s);
-        (Plan plan, IReadOnlyDictionary<AskedFor, double> gains) = planner.Make(s, beliefs, depth, stop);
-        return new(s, beliefs, plan.Gates, plan, gains.ToDictionary(g => new QuestionKey(g.Key.IsFact ? QuestionKind.Fact : QuestionKind.Observation, g.Key.Id), g => g.Value));
+        return Made(s, beliefs, planner.Make(s, beliefs, depth, stop));
     }
+
+    /// <summary>Works out everything in steps: first what each question is worth, then the draws. The last step is the whole.</summary>
+    /// <param name="quick">What follows at once from the same logbook.</param>
+    /// <param name="hurry">When it is set before the questions are finished, the best found by then is a step of its own.</param>
+    /// <param name="stop">No step follows once it is set.</param>
+    /// <returns>The steps, each worked out when it is asked for.</returns>
+    public IEnumerable<Assessment> InSteps(Assessment quick, CancellationToken hurry, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(quick);
+        return planner.InSteps(quick.Situation, quick.Beliefs, hurry, stop)
+            .Select(step => Made(quick.Situation, quick.Beliefs, step));
+    }
+
+    private static Assessment Made(Situation s, Beliefs beliefs, (Plan Plan, IReadOnlyDictionary<AskedFor, double> Gains) made) =>
+        new(s, beliefs, made.Plan.Gates, made.Plan, made.Gains.ToDictionary(g => new QuestionKey(g.Key.IsFact ? QuestionKind.Fact : QuestionKind.Observation, g.Key.Id), g => g.Value));
 }

@@ -75,15 +75,14 @@ public sealed class Interviewer
     /// <summary>Takes an answer to the question at the present place and moves on.</summary>
     /// <param name="state">The state, at a question.</param>
     /// <param name="given">What was given.</param>
-    /// <param name="assess">Works out what follows from a logbook; needed on the walk only.</param>
-    /// <returns>What it did.</returns>
+    /// <returns>What it did. On the walk the new place is its overview: <see cref="NextOnWalk"/> goes on from there.</returns>
     /// <exception cref="InvalidOperationException">There is no question at the present place.</exception>
-    public Step Answer(InterviewState state, Given given, Func<Logbook, Assessment> assess)
+    public Step Answer(InterviewState state, Given given)
     {
         QuestionKey key = state.Place.Question ?? throw new InvalidOperationException("no question is asked here");
         if (given is GivenNothing)
         {
-            return new(Next(state with { PassedBy = state.PassedBy.Add(key) }, assess), []);
+            return new(Next(state with { PassedBy = state.PassedBy.Add(key) }), []);
         }
 
         (IReadOnlyList<LogbookEdit> edits, Refusal? refusal) = Edits(state, key, given);
@@ -93,21 +92,24 @@ public sealed class Interviewer
         }
 
         Logbook logbook = edits.Aggregate(state.Logbook, (book, edit) => book.With(edit));
-        return new(Next(state with { Logbook = logbook, PassedBy = state.PassedBy.Add(key) }, assess), edits);
+        return new(Next(state with { Logbook = logbook, PassedBy = state.PassedBy.Add(key) }), edits);
     }
 
-    /// <summary>Moves to the next question of this part, or to its overview when it has no more.</summary>
+    /// <summary>Moves to the next question of the walk, or to its overview when nothing more is worth looking at.</summary>
     /// <param name="state">The state.</param>
-    /// <param name="assess">Works out what follows from a logbook.</param>
-    /// <returns>The state at the new place.</returns>
-    public InterviewState Next(InterviewState state, Func<Logbook, Assessment> assess)
+    /// <param name="assessment">What follows from its logbook, with what each question is worth.</param>
+    /// <returns>The state at the new place; the way back leads to the question before.</returns>
+    public InterviewState NextOnWalk(InterviewState state, Assessment assessment)
+    {
+        Place next = new(Section.WalkRound, agenda.NextOnWalk(state, assessment));
+        bool justAnswered = state.Place == new Place(Section.WalkRound) && !state.Trail.IsEmpty && state.Trail.Peek() is { Section: Section.WalkRound, Question: not null };
+        return justAnswered ? state with { Place = next } : Move(state, next);
+    }
+
+    // The next question of this part, or its overview when it has no more; on the walk its overview.
+    private InterviewState Next(InterviewState state)
     {
         Section section = state.Place.Section;
-        if (section == Section.WalkRound)
-        {
-            return Move(state, new(section, agenda.NextOnWalk(state, assess(state.Logbook))));
-        }
-
         Situation s = Situation.Of(pack, state.Logbook, today);
         IReadOnlyList<QuestionKey> questions = agenda.Of(section, s);
         int at = state.Place.Question is { } here ? questions.ToList().IndexOf(here) : -1;

@@ -246,6 +246,12 @@ public sealed record Plan(
     /// <summary>Draws of the best set that are finished; 0 when nothing was drawn.</summary>
     public int DrawsFinished { get; init; }
 
+    /// <summary>How much of it is finished.</summary>
+    public PlanDepth Depth { get; init; }
+
+    /// <summary>True when every open question was worked out or bounded; false while the next question is the best found so far, or none was asked for.</summary>
+    public bool QuestionsProven { get; init; }
+
     /// <summary>Benefit against the owner's hours; empty when not computed.</summary>
     public IReadOnlyList<HoursStep> HoursFrontier { get; init; } = [];
 

@@ -12,9 +12,10 @@ internal sealed class PlanDrawing
 {
     private readonly Dictionary<int, IReadOnlyList<EffectSpread>> byFix = [];
     private readonly Dictionary<int, TrialValue> trials = [];
+    private readonly bool[][] worlds;
 
-    private PlanDrawing(SetRobustness robustness, MoneyDraws money, IReadOnlyList<EffectSpread> whole) =>
-        (Robustness, Money, Whole) = (robustness, money, whole);
+    private PlanDrawing(SetRobustness robustness, bool[][] worlds, MoneyDraws money, IReadOnlyList<EffectSpread> whole) =>
+        (Robustness, this.worlds, Money, Whole) = (robustness, worlds, money, whole);
 
     /// <summary>Shares, regret and how many draws are finished.</summary>
     public SetRobustness Robustness { get; }
@@ -31,8 +32,8 @@ internal sealed class PlanDrawing
     /// <summary>What the trial of a chosen fix is worth, or null when that cannot be said.</summary>
     public TrialValue? Trial(int fix) => trials.GetValueOrDefault(fix);
 
-    /// <summary>Draws for a choice.</summary>
-    public static PlanDrawing Run(PlanModel model, Choice choice, Beliefs beliefs, CancellationToken stop)
+    /// <summary>Ranges of effects and money for a choice; nothing is drawn yet of how well its set stands.</summary>
+    public static PlanDrawing Begin(PlanModel model, Choice choice, Beliefs beliefs)
     {
         bool[][] worlds = model.InOrder(beliefs.DrawWorlds(CommonDraws.Count, MonteCarlo.Seed));
         int[] lines = [.. choice.SafetyNumbers, .. choice.Chosen];
@@ -40,20 +41,20 @@ internal sealed class PlanDrawing
         EffectDraws effects = new(model.Effects.Layout, model.Draws, worlds, onTheCar, DragAreas(choice));
         (IReadOnlyList<EffectSpread>[] single, IReadOnlyList<EffectSpread> whole) = effects.Run(lines, model.Flags(lines));
         SetRobustness robustness = new(model.Effects.Layout, model.Draws, choice.Working(), choice.Belief, choice.Worth, model.Cost, model.Hours, choice.Answer.Chosen);
-        robustness.RunTo(CommonDraws.BestSetCount, stop);
         double? left = choice.Situation.Logbook.Limits.BudgetEur - choice.Spent;
-        PlanDrawing drawing = new(robustness, MoneyDraws.Of(model.Draws, lines, model.Cost, model.Hours, left), whole);
+        PlanDrawing drawing = new(robustness, worlds, MoneyDraws.Of(model.Draws, lines, model.Cost, model.Hours, left), whole);
         for (int i = 0; i < lines.Length; i++)
         {
             drawing.byFix[lines[i]] = single[i];
         }
 
-        drawing.DrawTrials(model, choice, worlds);
         return drawing;
     }
 
-    private void DrawTrials(PlanModel model, Choice choice, bool[][] worlds)
+    /// <summary>Draws what is still missing, and what the trials are worth.</summary>
+    public void Finish(PlanModel model, Choice choice, CancellationToken stop)
     {
+        Robustness.RunTo(CommonDraws.BestSetCount, stop);
         TrialWorth worth = new(model.Effects.Layout, model.Draws, worlds, choice.Working(), choice.Worth, choice.Belief);
         foreach (int fix in choice.Chosen)
         {

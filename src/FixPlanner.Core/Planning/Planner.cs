@@ -1,6 +1,7 @@
 using FixPlanner.Core.Diagnosis;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Planning.Draws;
 using FixPlanner.Core.Planning.Frontier;
 using FixPlanner.Core.Safety;
 
@@ -30,6 +31,7 @@ public sealed class Planner
     private const int FrontierCents = 60_000;
     private const int FrontierMinutes = 40 * 60;
     private const double MoreEur = 50;
+    private const int DrawsInAStep = 100;
     private readonly PlanModel model;
 
     /// <summary>Prepares planning with a pack.</summary>
@@ -52,30 +54,77 @@ public sealed class Planner
     /// <param name="depth">How much is worked out.</param>
     /// <param name="stop">Asked now and then; the best found by then is returned, with what is proven.</param>
     /// <returns>The plan, and for each open question what its answer is worth in points; its proven bound where that was enough.</returns>
-    public (Plan Plan, IReadOnlyDictionary<AskedFor, double> Gains) Make(Situation s, Beliefs beliefs, PlanDepth depth, CancellationToken stop = default)
+    public (Plan Plan, IReadOnlyDictionary<AskedFor, double> Gains) Make(Situation s, Beliefs beliefs, PlanDepth depth, CancellationToken stop = default) =>
+        Making(s, beliefs, depth, CommonDraws.BestSetCount, stop, stop).Last();
+
+    /// <summary>
+    /// Makes the whole plan in steps, so that a screen may show what is finished: first what each question is worth, then the draws, hundred by hundred.
+    /// The last step is the plan that <see cref="Make"/> gives in full.
+    /// </summary>
+    /// <param name="s">What is known.</param>
+    /// <param name="beliefs">What is believed.</param>
+    /// <param name="hurry">Asked now and then: when it is set before the questions are finished, the best found by then is a step of its own.</param>
+    /// <param name="stop">Asked now and then; no step follows once it is set.</param>
+    /// <returns>The steps, each worked out when it is asked for.</returns>
+    public IEnumerable<(Plan Plan, IReadOnlyDictionary<AskedFor, double> Gains)> InSteps(Situation s, Beliefs beliefs, CancellationToken hurry, CancellationToken stop) =>
+        Making(s, beliefs, PlanDepth.Full, DrawsInAStep, hurry, stop).TakeWhile(_ => !stop.IsCancellationRequested);
+
+    private IEnumerable<(Plan Plan, IReadOnlyDictionary<AskedFor, double> Gains)> Making(Situation s, Beliefs beliefs, PlanDepth depth, int draws, CancellationToken hurry, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(s);
         ArgumentNullException.ThrowIfNull(beliefs);
         Choice choice = new(model, s, beliefs, stop);
-        QuestionGains gains = depth >= PlanDepth.WithQuestions ? QuestionGains.Of(model, choice, beliefs, stop) : QuestionGains.None;
-        PlanDrawing? drawing = depth >= PlanDepth.Full ? PlanDrawing.Run(model, choice, beliefs, stop) : null;
+        QuestionGains gains = depth >= PlanDepth.WithQuestions ? QuestionGains.Of(model, choice, beliefs, hurry) : QuestionGains.None;
+        if (depth < PlanDepth.Full || draws < CommonDraws.BestSetCount)
+        {
+            yield return (Written(choice, beliefs, depth, gains, null), gains.Points);
+        }
+
+        if (depth < PlanDepth.Full)
+        {
+            yield break;
+        }
+
+        if (!gains.Complete && !stop.IsCancellationRequested)
+        {
+            gains = QuestionGains.Of(model, choice, beliefs, stop);
+        }
+
+        PlanDrawing drawing = PlanDrawing.Begin(model, choice, beliefs);
+        while (drawing.Robustness.Done + draws < CommonDraws.BestSetCount && !stop.IsCancellationRequested)
+        {
+            drawing.Robustness.RunTo(drawing.Robustness.Done + draws, stop);
+            yield return (Written(choice, beliefs, depth, gains, drawing), gains.Points);
+        }
+
+        drawing.Finish(model, choice, stop);
+        yield return (WithMore(Written(choice, beliefs, depth, gains, drawing), choice, beliefs, drawing, stop), gains.Points);
+    }
+
+    private Plan Written(Choice choice, Beliefs beliefs, PlanDepth depth, QuestionGains gains, PlanDrawing? drawing)
+    {
+        Situation s = choice.Situation;
         HashSet<string> planned = [.. choice.Chosen.Select(i => model.Fixes[i].Id), .. choice.Safety.Select(w => w.Fix.Id)];
         IReadOnlyList<GateStatus> gates = GateCheck.All(s, PlannedUse.Of(s, planned));
         PlanLines lines = new(model, choice, beliefs, gates, drawing, withEvidence: depth > PlanDepth.Quick);
         IReadOnlyList<PlanItem> items = lines.Items();
         PlanTotals totals = PlanSums.Of(model, choice, drawing, Physics);
         NextQuestion? next = NextLook.Of(s, gates, gains, totals.Points);
-        Plan plan = new(
+        return new(
             gates,
             items,
             WhyLeftOut.All(model, choice),
             totals,
-            drawing is null ? [] : Steps(BenefitFrontier.AgainstMoney(choice.Problem.Problem, MostCents(choice), stop), choice),
+            [],
             drawing?.Robustness.Regret,
             100 * Math.Min(10, choice.Answer.LargestGap),
             next,
-            Headlines.Of(gates, items, next, choice.Broken));
-        return (drawing is null ? plan : WithMore(plan, choice, beliefs, drawing, stop), gains.Points);
+            Headlines.Of(gates, items, next, choice.Broken))
+        {
+            DrawsFinished = drawing?.Robustness.Done ?? 0,
+            QuestionsProven = gains.Complete,
+            Depth = depth < PlanDepth.WithQuestions ? depth : PlanDepth.WithQuestions,
+        };
     }
 
     /// <summary>What a set that the owner ticked brings, beside the proposed plan.</summary>
@@ -94,7 +143,8 @@ public sealed class Planner
         MoreMoney more = MoreMoney.Of(choice.Problem.Problem, choice.Answer, (int)(MoreEur * 100));
         return plan with
         {
-            DrawsFinished = drawing.Robustness.Done,
+            Depth = PlanDepth.Full,
+            Frontier = Steps(BenefitFrontier.AgainstMoney(choice.Problem.Problem, MostCents(choice), stop), choice),
             HoursFrontier = [.. BenefitFrontier.AgainstTime(choice.Problem.Problem, MostMinutes(choice), stop).Select(x => new HoursStep(x.Limit / 60.0, x.Points, Ids(x.Chosen)))],
             MoreMoney = choice.Situation.Logbook.Limits.BudgetEur is null ? null : new(MoreEur, more.MorePoints, more.NeedsMoreCents / 100.0, Ids(more.Comes), Ids(more.Goes)),
             RunnerUp = Stakes.RunnerUp(model, choice),

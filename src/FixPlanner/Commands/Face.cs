@@ -5,6 +5,7 @@ using FixPlanner.Files.Problems;
 using FixPlanner.Terminal;
 using FixPlanner.Wizard;
 using FixPlanner.Wizard.Shell;
+using FixPlanner.Wizard.Side;
 
 namespace FixPlanner.Commands;
 
@@ -65,5 +66,5 @@ internal static class Face
     // The screen library is first touched here, so that other commands start without it.
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static int Screens(WizardProgram program, string path) =>
-        WizardHost.Run(app => new ShellWindow(app, program, $"fixplanner --plain {path}"), () => { });
+        WizardHost.Run(app => new ShellWindow(app, program, $"fixplanner --plain {path}", SideScreens.Views()), () => { });
 }

@@ -214,7 +214,7 @@ internal sealed class PlainFace
                     Say(question.Trap is { } trap ? $"What misleads: {Prose.Plain(trap)}" : "What misleads: nothing known.");
                     break;
                 case var line when Given(line, question) is { } given:
-                    Step step = interviewer.Answer(state, given, _ => Assess(PlanDepth.WithQuestions));
+                    Step step = interviewer.Answer(state, given);
                     if (step.Refusal is { } refusal)
                     {
                         Say($"Not taken: {refusal.What}. {refusal.Mend}");
@@ -233,7 +233,7 @@ internal sealed class PlainFace
     {
         if (step.Edits.Count == 0)
         {
-            return (step.State, null);
+            return (OnWalk(step.State), null);
         }
 
         Assessment before = Assess(PlanDepth.Quick);
@@ -250,9 +250,11 @@ internal sealed class PlainFace
             Say($"  {Prose.Plain(change)}");
         }
 
-        InterviewState state = step.State with { Logbook = book.Logbook };
-        return (state.Place.Section == Section.WalkRound ? interviewer.Next(state with { Place = new(Section.WalkRound) }, _ => Assess(PlanDepth.WithQuestions)) : state, null);
+        return (OnWalk(step.State with { Logbook = book.Logbook }), null);
     }
+
+    private InterviewState OnWalk(InterviewState state) =>
+        state.Place.Section == Section.WalkRound ? interviewer.NextOnWalk(state, Assess(PlanDepth.WithQuestions)) : state;
 
     private void Undo(ref InterviewState state)
     {

@@ -1,12 +1,10 @@
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Planning;
-using FixPlanner.Core.Quantities;
 using FixPlanner.Files.Logbooks;
-using FixPlanner.Files.Problems;
-using FixPlanner.Report.Plans;
 using FixPlanner.Wizard.Screens;
 using FixPlanner.Wizard.Shell;
+using FixPlanner.Wizard.Side;
 using Terminal.Gui.Input;
 using CoreWords = FixPlanner.Core.Interview.Words;
 
@@ -29,27 +27,22 @@ internal sealed class WizardProgram : IWizardProgram
         new(Key.F3, "F3", "all answers of this part", new Asked("overview"), WhileTyping: true, InFooter: false),
     ];
 
-    private readonly OpenLogbook book;
-    private readonly KnowledgePack pack;
-    private readonly Interviewer interviewer;
-    private readonly Assessor assessor;
-    private readonly DateOnly today;
-    private readonly PictureBook pictures;
-    private WizardState state;
-    private Assessment? known;
-    private PlanDepth knownDepth;
-    private TextLine notice;
+    private readonly Workbench bench;
+    private readonly SectionScreens screens;
+    private readonly IReadOnlyList<ISideScreen> sides = SideScreens.All();
 
     public WizardProgram(OpenLogbook book, KnowledgePack pack, DateOnly today)
     {
-        (this.book, this.pack, this.today) = (book, pack, today);
-        (interviewer, assessor, pictures) = (new(pack, today), new(pack), new(pack));
-        state = new(interviewer.Start(book.Logbook), null, new Dictionary<string, string>(), null);
-        notice = book.Recovered.Length > 0 ? book.Recovered : $"Logbook {book.Path}. Every confirmed answer is kept at once.";
+        bench = new(book, pack, today);
+        screens = new(bench);
+        bench.Notice = book.Recovered.Length > 0 ? book.Recovered : $"Logbook {book.Path}. Every confirmed answer is kept at once.";
     }
 
     /// <inheritdoc/>
     public Frame Begin() => Show();
+
+    /// <inheritdoc/>
+    public void Attach(Action<Message> post) => bench.Foresight.Attach(post);
 
     /// <inheritdoc/>
     public Frame Update(Message message)
@@ -57,7 +50,22 @@ internal sealed class WizardProgram : IWizardProgram
         switch (message)
         {
             case Quit:
+                bench.Foresight.Stop();
                 return Show() with { Over = true };
+            case ForesightFailed failed:
+                failed.Fault.Throw();
+                break;
+            case Foreseen foreseen when bench.Foresight.Take(foreseen) && State.Choosing:
+                NextOnWalk();
+                break;
+            case Foreseen:
+                break;
+            case OpenSide open:
+                State = State with { Side = open.Screen };
+                Side?.Open(bench);
+                break;
+            case not null when Side?.Update(message, bench) == true:
+                break;
             case Back:
                 GoBack();
                 break;
@@ -71,7 +79,7 @@ internal sealed class WizardProgram : IWizardProgram
                 Take(entered.Text.Trim().Length == 0 ? new GivenNothing() : new GivenText(entered.Text));
                 break;
             case Drafted drafted:
-                state = state with { Drafts = new Dictionary<string, string>(state.Drafts) { [drafted.Question] = drafted.Text } };
+                State = State with { Drafts = new Dictionary<string, string>(State.Drafts) { [drafted.Question] = drafted.Text } };
                 break;
             case Opened opened:
                 Open(opened.Row);
@@ -84,30 +92,47 @@ internal sealed class WizardProgram : IWizardProgram
         return Show();
     }
 
+    private WizardState State
+    {
+        get => bench.State;
+        set => bench.State = value;
+    }
+
     private InterviewState Interview
     {
-        get => state.Interview;
-        set => state = state with { Interview = value };
+        get => bench.Interview;
+        set => bench.Interview = value;
     }
+
+    private ISideScreen? Side => sides.FirstOrDefault(side => side.Id == State.Side);
 
     private void GoBack()
     {
-        state = state with { Trouble = null };
-        if (state.Zone is not null && Interview.Place.Question is null)
+        State = State with { Trouble = null };
+        if (State.Side is not null)
         {
-            state = state with { Zone = null };
-            return;
+            State = State with { Side = null };
         }
-
-        InterviewState back = Interviewer.Back(Interview);
-        notice = ReferenceEquals(back, Interview) ? "This is the first place; Ctrl+Q leaves." : "";
-        Interview = back;
+        else if (State.Choosing)
+        {
+            State = State with { Choosing = false };
+        }
+        else if (State.Zone is not null && Interview.Place.Question is null)
+        {
+            State = State with { Zone = null };
+        }
+        else
+        {
+            InterviewState back = Interviewer.Back(Interview);
+            bench.Notice = ReferenceEquals(back, Interview) ? "This is the first place; Ctrl+Q leaves." : "";
+            Interview = back;
+        }
     }
 
     private void Ask(string what)
     {
-        state = state with { Trouble = null };
         Section here = Interview.Place.Section;
+        State = State with { Trouble = null, Side = null, Choosing = State.Choosing && what is "undo" or "redo" };
         switch (what)
         {
             case "next" when here != Section.Report:
@@ -123,23 +148,21 @@ internal sealed class WizardProgram : IWizardProgram
                 Interview = Interviewer.Move(Interview, new(here));
                 break;
             case "undo":
-                notice = book.Undo() is { } undone ? $"Taken back: {Prose.Plain(undone)}" : "There is nothing to take back.";
-                Interview = Interview with { Logbook = book.Logbook };
+                bench.Undo(again: false);
                 break;
             case "redo":
-                notice = book.Redo() is { } redone ? $"Put in again: {Prose.Plain(redone)}" : "There is nothing to put in again.";
-                Interview = Interview with { Logbook = book.Logbook };
+                bench.Undo(again: true);
                 break;
         }
     }
 
     private void Enter(Section section)
     {
-        state = state with { Zone = null };
-        notice = "";
+        State = State with { Zone = null };
+        bench.Notice = "";
 
         // Rows with choices are quicker than a page for each line; the car's questions come one by one.
-        Interview = section == Section.Car ? interviewer.Begin(Interview, section) : Interviewer.Move(Interview, new(section));
+        Interview = section == Section.Car ? bench.Interviewer.Begin(Interview, section) : Interviewer.Move(Interview, new(section));
     }
 
     private void Open(string row)
@@ -147,7 +170,7 @@ internal sealed class WizardProgram : IWizardProgram
         switch (row)
         {
             case WalkView.Next:
-                Interview = Interviewer.Move(Interview, new(Section.WalkRound, interviewer.Proposed(Interview, Assess(PlanDepth.WithQuestions))));
+                NextOnWalk();
                 break;
             case WalkView.Everything:
                 Interview = Interview with { AskEverything = !Interview.AskEverything };
@@ -156,7 +179,7 @@ internal sealed class WizardProgram : IWizardProgram
                 Interview = Interview with { When = Enum.Parse<LookWhen>(row[WalkView.MomentMark.Length..]) };
                 break;
             case var _ when row.StartsWith(WalkView.ZoneMark, StringComparison.Ordinal):
-                state = state with { Zone = row[WalkView.ZoneMark.Length..] };
+                State = State with { Zone = row[WalkView.ZoneMark.Length..] };
                 break;
             default:
                 if (KeyOf(row) is { } key)
@@ -171,29 +194,22 @@ internal sealed class WizardProgram : IWizardProgram
     // A choice in a row is an answer to its question; the list stays where it is.
     private void Choose(Chosen chosen)
     {
-        if (KeyOf(chosen.Row) is not { } key)
+        if (KeyOf(chosen.Row) is { } key)
         {
-            return;
-        }
-
-        InterviewState at = Interview with { Place = new(Interview.Place.Section, key) };
-        Step step = interviewer.Answer(at, QuestionView.Given(chosen.Choice, false), _ => Assess(PlanDepth.Quick));
-        if (Keep(step))
-        {
-            Interview = Interview with { Logbook = book.Logbook };
+            InterviewState at = Interview with { Place = new(Interview.Place.Section, key) };
+            Keep(bench.Interviewer.Answer(at, QuestionView.Given(chosen.Choice, false)));
         }
     }
 
     private void Take(Given given)
     {
         QuestionKey key = Interview.Place.Question!.Value;
-        bool inZone = state.Zone is not null;
-        Step step = interviewer.Answer(Interview, given, _ => Assess(Interview.Place.Section == Section.WalkRound ? PlanDepth.WithQuestions : PlanDepth.Quick));
+        Step step = bench.Interviewer.Answer(Interview, given);
         if (step.Refusal is { } refusal)
         {
             string typed = given is GivenText text ? text.Text : "";
-            state = state with { Trouble = refusal, Drafts = new Dictionary<string, string>(state.Drafts) { [key.ToString()] = typed } };
-            notice = $"Not taken: {refusal.What}.";
+            State = State with { Trouble = refusal, Drafts = new Dictionary<string, string>(State.Drafts) { [key.ToString()] = typed } };
+            bench.Notice = $"Not taken: {refusal.What}.";
             return;
         }
 
@@ -202,89 +218,56 @@ internal sealed class WizardProgram : IWizardProgram
             return;
         }
 
-        Dictionary<string, string> drafts = new(state.Drafts);
+        Dictionary<string, string> drafts = new(State.Drafts);
         drafts.Remove(key.ToString());
-        state = state with { Trouble = null, Drafts = drafts };
-        InterviewState next = step.State with { Logbook = book.Logbook };
+        State = State with { Trouble = null, Drafts = drafts };
+        InterviewState next = step.State with { Logbook = bench.Book.Logbook };
 
-        // On the walk the next question depends on the answer just kept, and in an opened zone the person goes through its list.
-        Interview = !inZone && next.Place.Section == Section.WalkRound
-            ? interviewer.Next(Interview with { Logbook = book.Logbook, PassedBy = next.PassedBy }, _ => Assess(PlanDepth.WithQuestions))
-            : inZone ? Interviewer.Back(Interview) with { Logbook = book.Logbook, PassedBy = next.PassedBy }
-            : next;
+        // In an opened zone the person goes through its list; on the walk the next question depends on the answer just kept.
+        if (State.Zone is not null)
+        {
+            Interview = Interviewer.Back(Interview) with { Logbook = bench.Book.Logbook, PassedBy = next.PassedBy };
+        }
+        else
+        {
+            Interview = next;
+            if (next.Place.Section == Section.WalkRound)
+            {
+                NextOnWalk();
+            }
+        }
+    }
+
+    // What is worth looking at next may still be being worked out: then it is shown as soon as it is known.
+    private void NextOnWalk()
+    {
+        Assessment known = bench.Known(PlanDepth.WithQuestions);
+        State = State with { Choosing = known.Plan.Depth < PlanDepth.WithQuestions };
+        if (!State.Choosing)
+        {
+            Interview = bench.Interviewer.NextOnWalk(Interview, known);
+        }
     }
 
     private bool Keep(Step step)
     {
-        if (step.Edits.Count == 0)
+        if (step.Edits.Count > 0)
         {
-            notice = step.Refusal is null ? "Passed by." : $"Not taken: {step.Refusal.What}.";
-            return step.Refusal is null;
+            return bench.Keep(step.Edits);
         }
 
-        Assessment before = Assess(PlanDepth.Quick);
-        (bool kept, IReadOnlyList<Problem> said) = book.Keep(step.Edits);
-        if (!kept)
-        {
-            notice = said.Count > 0 ? $"NOT KEPT: {said[0].What}. {said[0].Mend}" : "NOT KEPT.";
-            return false;
-        }
-
-        if (said.Count > 0)
-        {
-            // Changed elsewhere, kept in the journal only: more pressing than what moved in the plan.
-            notice = $"Kept. MIND: {said[0].What}. {said[0].Mend}";
-            return true;
-        }
-
-        IReadOnlyList<string> changes = ChangeSummary.Between(before, Assess(PlanDepth.Quick));
-        notice = changes.Count == 0 ? "Kept." : $"Kept. {Prose.Plain(changes[0])}{(changes.Count > 1 ? $" (+{changes.Count - 1})" : "")}";
-        return true;
-    }
-
-    private Assessment Assess(PlanDepth depth)
-    {
-        if (known is null || !ReferenceEquals(known.Situation.Logbook, book.Logbook) || knownDepth < depth)
-        {
-            (known, knownDepth) = (assessor.Assess(book.Logbook, today, depth), depth);
-        }
-
-        return known;
+        bench.Notice = step.Refusal is null ? "Passed by." : $"Not taken: {step.Refusal.What}.";
+        return step.Refusal is null;
     }
 
     private Frame Show()
     {
         Section section = Interview.Place.Section;
-        ScreenModel screen = Screen(section);
-        string car = book.Logbook.Name.Length > 0 ? book.Logbook.Name : book.Path;
-        return new(car, [.. Sections.Select(CoreWords.Of)], (int)section, GatesView.Strip(Assess(PlanDepth.Quick)), notice, screen, StepKeys);
+        ScreenModel screen = Side?.Show(bench) ?? screens.Show();
+        string car = bench.Book.Logbook.Name.Length > 0 ? bench.Book.Logbook.Name : bench.Book.Path;
+        IEnumerable<KeyRow> openers = State.Side is null && Interview.Place.Question is null ? sides.Where(side => side.From == section).Select(side => side.Opener) : [];
+        return new(car, [.. Sections.Select(CoreWords.Of)], (int)section, GatesView.Strip(bench.Known()), bench.Notice, screen, [.. openers, .. StepKeys]);
     }
-
-    private ScreenModel Screen(Section section)
-    {
-        if (interviewer.Current(Interview) is { } question)
-        {
-            return QuestionView.Of(question, state, question.Zone is { } zone ? pictures.Of(zone, Assess(PlanDepth.Quick).Situation) : null);
-        }
-
-        return section switch
-        {
-            Section.Car or Section.Aims or Section.BeforeYouDrive => OverviewView.Of(section.ToString(), CoreWords.Of(section), interviewer.Overview(Interview, section), Intro(section)),
-            Section.WalkRound when state.Zone is { } open && pack.Zone(open) is { } zone => WalkView.OfZone(zone, interviewer.OfZone(Interview, open)),
-            Section.WalkRound => WalkView.Of(interviewer, Interview, Assess(PlanDepth.WithQuestions)),
-            Section.Causes => CausesView.Of(Assess(PlanDepth.Quick)),
-            Section.Gates => GatesView.Of(Assess(PlanDepth.Quick)),
-            Section.Plan => PlanView.Of(Assess(PlanDepth.Full)),
-            _ => new TextModel { Id = "report", Title = $"Report. On paper: fixplanner plan {book.Path} --format html --out plan.html", Text = Lines.Of(PlanDocument.Of(Assess(PlanDepth.Full))) },
-        };
-    }
-
-    private static IReadOnlyList<TextLine> Intro(Section section) => section switch
-    {
-        Section.Aims => ["0 leaves an aim out, 3 counts it most. Safety does not depend on this."],
-        Section.BeforeYouDrive => ["Answer these before the first drive. Yes means trouble or a plan; no is harmless."],
-        _ => ["Enter changes one; F8 goes on."],
-    };
 
     private static QuestionKey? KeyOf(string row)
     {

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
 using System.Text;
 using FixPlanner.Terminal;
 using FixPlanner.Wizard.Shell;
@@ -15,6 +17,7 @@ internal sealed class Screen : IDisposable
     private readonly SessionToken session;
     private readonly Painter painter = new(ascii: false);
     private readonly StringBuilder sent = new();
+    private readonly Loop loop = new();
 
     public Screen(IWizardProgram program, int width = 80, int height = 24, string plainCommand = "fixplanner --plain car.logbook.yaml")
     {
@@ -27,6 +30,16 @@ internal sealed class Screen : IDisposable
     }
 
     public ShellWindow Shell { get; }
+
+    /// <summary>From each key, and from each result that came beside, to the bytes that would have been flushed: what was on the screen, and milliseconds.</summary>
+    public List<(string On, double Milliseconds)> Times { get; } = [];
+
+    /// <summary>Lets work be done beside the keys, as the loop does; its results are shown by <see cref="Press"/> and <see cref="WaitFor"/>.</summary>
+    public Screen WithLoop()
+    {
+        Shell.Attach(loop);
+        return this;
+    }
 
     /// <summary>All bytes that a terminal would have been sent, as text.</summary>
     public string Sent => sent.ToString();
@@ -43,8 +56,21 @@ internal sealed class Screen : IDisposable
     {
         foreach (Key key in keys)
         {
-            app.InjectKey(key);
-            Settle();
+            Timed(() => app.InjectKey(key));
+            ShowResults();
+        }
+        return this;
+    }
+
+    /// <summary>Waits for a result of the work beside the keys.</summary>
+    public Screen WaitFor(Func<bool> shown)
+    {
+        Stopwatch watch = Stopwatch.StartNew();
+        while (!shown())
+        {
+            Assert.True(watch.Elapsed < TimeSpan.FromSeconds(30), $"Waited in vain; the screen:\n{Text}");
+            Thread.Sleep(1);
+            ShowResults();
         }
         return this;
     }
@@ -70,6 +96,23 @@ internal sealed class Screen : IDisposable
         app.End(session);
         app.Dispose();
         Shell.Dispose();
+    }
+
+    private void ShowResults()
+    {
+        while (loop.Posted.TryDequeue(out Action? result))
+        {
+            Timed(result);
+        }
+    }
+
+    private void Timed(Action action)
+    {
+        string on = Shell.ScreenId;
+        long start = Stopwatch.GetTimestamp();
+        action();
+        Settle();
+        Times.Add((on, Stopwatch.GetElapsedTime(start).TotalMilliseconds));
     }
 
     private void Settle()
@@ -100,4 +143,15 @@ internal sealed class Screen : IDisposable
         TextStyle.Faint => "f",
         _ => "+",
     };
+
+    private sealed class Loop : IStageHand
+    {
+        public ConcurrentQueue<Action> Posted { get; } = [];
+
+        public void Post(Action action) => Posted.Enqueue(action);
+
+        public void Suspend()
+        {
+        }
+    }
 }

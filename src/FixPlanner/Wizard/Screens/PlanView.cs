@@ -17,6 +17,7 @@ internal static class PlanView
         {
             Id = "plan",
             Title = Prose.Plain(a.Plan.Headline),
+            Intro = a.Plan.Depth == PlanDepth.Full ? [] : [$"Ranges, shares and trials are being worked out: {Finished(a.Plan)}."],
             Columns = [new("Do", 0), new("Stage", 10), new("EUR", 5, true), new("Hours", 5, true), new("In set", 6, true)],
             Rows =
             [
@@ -35,6 +36,10 @@ internal static class PlanView
             ],
         };
     }
+
+    /// <summary>How far the draws are, in words.</summary>
+    public static string Finished(Plan plan) =>
+        plan.DrawsFinished > 0 ? $"{plan.DrawsFinished} of 500 draws are finished" : "the draws have just begun";
 
     private static string Stage(PlanItem i) => i.ShownAs switch
     {

@@ -1,5 +1,6 @@
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Planning;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Wizard.Shell;
 
@@ -17,7 +18,11 @@ internal static class WalkView
     {
         KnowledgePack pack = a.Situation.Pack;
         List<RowModel> rows = [];
-        if (interviewer.Proposed(state, a) is { } key)
+        if (a.Plan.Depth < PlanDepth.WithQuestions)
+        {
+            rows.Add(new(Next, ["Look next: being worked out ...", ""], Opens: true));
+        }
+        else if (interviewer.Proposed(state, a) is { } key)
         {
             string ask = pack.Observation(key.Id)?.Question ?? pack.Fact(key.Id)?.Ask ?? key.Id;
             rows.Add(new(Next, [$"Look next ({Core.Interview.Words.Of(state.When)}): {Prose.Plain(ask)}", ""], Opens: true));
@@ -27,7 +32,7 @@ internal static class WalkView
             rows.Add(RowModel.Heading($"Nothing more is worth looking at {Core.Interview.Words.Of(state.When)}."));
         }
 
-        foreach (LookWhen when in interviewer.OpenMoments(state, a).Where(w => w != state.When))
+        foreach (LookWhen when in Moments(interviewer, state, a).Where(w => w != state.When))
         {
             rows.Add(new(MomentMark + when, [$"Answer what can be looked at {Core.Interview.Words.Of(when)}", ""], Opens: true));
         }
@@ -49,6 +54,9 @@ internal static class WalkView
             WhenEmpty = "No zones.",
         };
     }
+
+    private static IEnumerable<LookWhen> Moments(Interviewer interviewer, InterviewState state, Assessment a) =>
+        a.Plan.Depth < PlanDepth.WithQuestions ? [] : interviewer.OpenMoments(state, a);
 
     public static ListModel OfZone(Zone zone, IReadOnlyList<Question> questions) =>
         OverviewView.Of(ZoneMark + zone.Id, Prose.Plain(zone.Title), questions, About(zone)) with { Keys = [] };

@@ -28,4 +28,10 @@ internal interface IWizardProgram
     /// <summary>Takes what the person did. What was confirmed is on disk when this returns.</summary>
     /// <returns>What to show now.</returns>
     Frame Update(Message message);
+
+    /// <summary>The window has a loop: what takes time may be done beside it from now on, and told by such a message.</summary>
+    /// <param name="post">Brings a message to the loop's thread, from any thread.</param>
+    void Attach(Action<Message> post)
+    {
+    }
 }

@@ -56,8 +56,15 @@ internal sealed class ShellWindow : Runnable, IStage
     /// <summary>The key table in force now: the window's keys, the step's, the screen's.</summary>
     public IReadOnlyList<KeyRow> Keys => [.. ShellKeys.Table, .. frame.Keys, .. frame.Screen.Keys];
 
+    /// <summary>Which screen is shown.</summary>
+    public string ScreenId => frame.Screen.Id;
+
     /// <inheritdoc/>
-    public void Attach(IStageHand hand) => this.hand = hand;
+    public void Attach(IStageHand hand)
+    {
+        this.hand = hand;
+        program.Attach(Post);
+    }
 
     /// <summary>The one door: tells the program, shows what it answers. On the loop's thread only.</summary>
     public void Send(Message message)
@@ -78,18 +85,15 @@ internal sealed class ShellWindow : Runnable, IStage
         Redraw();
     }
 
-    /// <summary>Tells the program something from another thread, such as a result that took time.</summary>
-    public void Post(Message message)
+    // A result that took time comes while the person does something else: what they type stays as it is.
+    private void Post(Message message) => hand!.Post(() =>
     {
-        if (hand is null)
+        if (!frame.Over)
         {
-            Send(message);
+            Take(program.Update(message));
+            Redraw();
         }
-        else
-        {
-            hand.Post(() => Send(message));
-        }
-    }
+    });
 
     /// <inheritdoc/>
     public void Paste(string text)
@@ -112,7 +116,12 @@ internal sealed class ShellWindow : Runnable, IStage
         {
             program.Update(draft);
         }
-        frame = program.Update(message);
+        Take(program.Update(message));
+    }
+
+    private void Take(Frame next)
+    {
+        frame = next;
         screen = ScreenFor(frame.Screen);
         if (frame.Over)
         {

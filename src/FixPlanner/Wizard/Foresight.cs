@@ -1,0 +1,95 @@
+using System.Runtime.ExceptionServices;
+using FixPlanner.Core.Interview;
+using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Planning;
+using FixPlanner.Wizard.Shell;
+
+namespace FixPlanner.Wizard;
+
+/// <summary>More of what follows from the logbook is finished.</summary>
+internal sealed record Foreseen(Assessment Assessment) : Message;
+
+/// <summary>The work beside the keys met a fault of ours.</summary>
+internal sealed record ForesightFailed(ExceptionDispatchInfo Fault) : Message;
+
+/// <summary>
+/// What follows from the logbook: gates, beliefs and the best set at once, on the way of the key; what each question is worth and all
+/// draws beside it, told as messages when they are finished. No key ever waits for them.
+/// </summary>
+/// <remarks>Until a loop is attached there is nowhere to tell results: then what is needed is worked out at once.</remarks>
+internal sealed class Foresight(Assessor assessor, DateOnly today)
+{
+    /// <summary>After this the best question found so far is told, and its proof follows later.</summary>
+    private static readonly TimeSpan QuestionsWithin = TimeSpan.FromMilliseconds(100);
+
+    private Action<Message>? tell;
+    private Action giveUp = () => { };
+    private Assessment? known;
+
+    /// <summary>Gives results to a loop from now on.</summary>
+    /// <param name="loop">Takes a message to the loop's thread; may be called from any thread.</param>
+    public void Attach(Action<Message> loop)
+    {
+        tell = loop;
+        if (known is { Plan.Depth: < PlanDepth.Full })
+        {
+            Begin(known);
+        }
+    }
+
+    /// <summary>What is finished for a logbook; never less than gates, beliefs and the best set.</summary>
+    /// <param name="logbook">The logbook.</param>
+    /// <param name="wanted">What the caller would like to show; with a loop attached it may come later, as a message.</param>
+    public Assessment Of(Logbook logbook, PlanDepth wanted = PlanDepth.Quick)
+    {
+        bool sameLogbook = ReferenceEquals(known?.Situation.Logbook, logbook);
+        if (!sameLogbook || (tell is null && known!.Plan.Depth < wanted))
+        {
+            known = assessor.Assess(logbook, today, tell is null ? wanted : PlanDepth.Quick);
+            Begin(known);
+        }
+
+        return known!;
+    }
+
+    /// <summary>Takes a result.</summary>
+    /// <returns>False when it is of a logbook that has changed since: it is dropped.</returns>
+    public bool Take(Foreseen result)
+    {
+        bool current = ReferenceEquals(known?.Situation.Logbook, result.Assessment.Situation.Logbook);
+        known = current ? result.Assessment : known;
+        return current;
+    }
+
+    /// <summary>Gives up what is still being worked out.</summary>
+    public void Stop() => giveUp();
+
+    private void Begin(Assessment quick)
+    {
+        Stop();
+        if (tell is { } loop)
+        {
+            CancellationTokenSource stop = new();
+            giveUp = stop.Cancel;
+            _ = Task.Run(() => Work(quick, loop, stop.Token), CancellationToken.None);
+        }
+    }
+
+    private void Work(Assessment quick, Action<Message> loop, CancellationToken stop)
+    {
+        try
+        {
+            using CancellationTokenSource hurry = CancellationTokenSource.CreateLinkedTokenSource(stop);
+            hurry.CancelAfter(QuestionsWithin);
+            foreach (Assessment step in assessor.InSteps(quick, hurry.Token, stop))
+            {
+                loop(new Foreseen(step));
+            }
+        }
+        catch (Exception fault)
+        {
+            // A fault on a thread of its own would end the program without giving the terminal back: the loop throws it.
+            loop(new ForesightFailed(ExceptionDispatchInfo.Capture(fault)));
+        }
+    }
+}

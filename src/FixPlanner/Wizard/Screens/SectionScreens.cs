@@ -1,0 +1,50 @@
+using FixPlanner.Core.Interview;
+using FixPlanner.Core.Planning;
+using FixPlanner.Report.Plans;
+using FixPlanner.Wizard.Shell;
+using CoreWords = FixPlanner.Core.Interview.Words;
+
+namespace FixPlanner.Wizard.Screens;
+
+/// <summary>The screen of the place where the person is: a question, or the overview of a part of the job.</summary>
+internal sealed class SectionScreens(Workbench bench)
+{
+    private readonly PictureBook pictures = new(bench.Pack);
+
+    public ScreenModel Show()
+    {
+        WizardState state = bench.State;
+        Section section = state.Interview.Place.Section;
+        return state.Choosing ? ChoosingView.Of(bench.Notice)
+            : bench.Interviewer.Current(state.Interview) is { } question ? Question(question)
+            : section switch
+            {
+                Section.WalkRound when state.Zone is { } open && bench.Pack.Zone(open) is { } zone => WalkView.OfZone(zone, bench.Interviewer.OfZone(state.Interview, open)),
+                Section.WalkRound => WalkView.Of(bench.Interviewer, state.Interview, bench.Known(PlanDepth.WithQuestions)),
+                Section.Causes => CausesView.Of(bench.Known()),
+                Section.Gates => GatesView.Of(bench.Known()),
+                Section.Plan => PlanView.Of(bench.Known(PlanDepth.Full)),
+                Section.Report => Report(bench.Known(PlanDepth.Full)),
+                _ => OverviewView.Of(section.ToString(), CoreWords.Of(section), bench.Interviewer.Overview(state.Interview, section), Intro(section)),
+            };
+    }
+
+    private QuestionModel Question(Question question)
+    {
+        Assessment known = bench.Known();
+        QuestionModel model = QuestionView.Of(question, bench.State, question.Zone is { } zone ? pictures.Of(zone, known.Situation) : null);
+        bool best = question.Key.Kind == QuestionKind.Observation && known.Plan is { Depth: >= PlanDepth.WithQuestions, QuestionsProven: false };
+        return best ? model with { Notes = [.. model.Notes, "This was the best question found in a tenth of a second; the search goes on."] } : model;
+    }
+
+    private TextModel Report(Assessment a) => a.Plan.Depth == PlanDepth.Full
+        ? new TextModel { Id = "report", Title = $"Report. On paper: fixplanner plan {bench.Book.Path} --format html --out plan.html", Text = Lines.Of(PlanDocument.Of(a)) }
+        : new TextModel { Id = "report-to-come", Title = "Report", Text = [$"It is being worked out: {PlanView.Finished(a.Plan)}."] };
+
+    private static IReadOnlyList<TextLine> Intro(Section section) => section switch
+    {
+        Section.Aims => ["0 leaves an aim out, 3 counts it most. Safety does not depend on this."],
+        Section.BeforeYouDrive => ["Answer these before the first drive. Yes means trouble or a plan; no is harmless."],
+        _ => ["Enter changes one; F8 goes on."],
+    };
+}

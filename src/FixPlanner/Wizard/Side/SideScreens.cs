@@ -1,0 +1,13 @@
+using FixPlanner.Wizard.Shell;
+
+namespace FixPlanner.Wizard.Side;
+
+/// <summary>The table of side screens, and of what shows models beyond questions, lists and texts.</summary>
+internal static class SideScreens
+{
+    /// <summary>One of each, for one sitting.</summary>
+    public static IReadOnlyList<ISideScreen> All() => [];
+
+    /// <summary>Screens for their own kinds of models.</summary>
+    public static IReadOnlyList<IScreen> Views() => [];
+}
