@@ -61,20 +61,24 @@ public sealed class ForesightTests
         using Screen screen = new Screen(new WizardProgram(book, JobFiles.Pack, JobFiles.Today)).WithLoop();
         screen.WaitFor(() => !screen.Text.Contains("being worked out", StringComparison.Ordinal));
         screen.Press(Key.Home, Key.Enter);
-        for (int passedBy = 0; passedBy < 20 && screen.Shell.ScreenId.StartsWith("Fact:", StringComparison.Ordinal); passedBy++)
+        screen.WaitFor(() => screen.Shell.ScreenId != "choosing");
+        while (screen.Text.Contains("Answer:", StringComparison.Ordinal))
         {
             screen.Press(Key.Enter);
+            screen.WaitFor(() => screen.Shell.ScreenId != "choosing");
         }
 
-        Assert.StartsWith("Observation:", screen.Shell.ScreenId, StringComparison.Ordinal);
         string asked = screen.Shell.ScreenId;
-
         screen.Press(Key.D1);
-        int findings = book.Logbook.Rounds[^1].Findings.Count;
-        screen.Press(Key.D1, Key.D2, Key.D1);
+        if (screen.Shell.ScreenId == "choosing")
+        {
+            string kept = File.ReadAllText(book.Path);
+            screen.Type("2");
+            Assert.True(screen.Shell.ScreenId != "choosing" || File.ReadAllText(book.Path) == kept);
+        }
+
         screen.WaitFor(() => screen.Shell.ScreenId != "choosing");
         Assert.NotEqual(asked, screen.Shell.ScreenId);
-        Assert.InRange(book.Logbook.Rounds[^1].Findings.Count, findings, findings + 3);
         screen.Press(Key.F2);
         Assert.NotEqual("choosing", screen.Shell.ScreenId);
     }

@@ -23,7 +23,7 @@ internal static class TerminalHost
         SampleProgram program = new(start: 2, fault: "a fault on purpose");
         IWizardProgram behind = kind switch
         {
-            "blocked" => new Twisted(program, () => Thread.Sleep(Timeout.Infinite)),
+            "blocked" => new Twisted(program, Block),
             "background" => new Twisted(program, FailElsewhere),
             _ => program,
         };
@@ -37,6 +37,13 @@ internal static class TerminalHost
     {
         using FileStream output = new(new SafeFileHandle(1, ownsHandle: false), FileAccess.Write, bufferSize: 0);
         output.Write(Encoding.UTF8.GetBytes(text + "\n"));
+    }
+
+    // The file tells the test that the key was taken: a signal sent earlier would leave the key to the shell.
+    private static void Block()
+    {
+        File.WriteAllText("blocked", "");
+        Thread.Sleep(Timeout.Infinite);
     }
 
     private static void FailElsewhere()

@@ -56,6 +56,7 @@ public sealed class TerminalTests : IDisposable
     {
         Terminal.StartHost("blocked");
         Terminal.Keys("x");
+        Tmux.WaitUntil(() => File.Exists(Path.Combine(Terminal.Folder, "blocked")), () => "the loop to be blocked");
         Terminal.Signal("TERM");
         Terminal.EndsWith(143);
     }
