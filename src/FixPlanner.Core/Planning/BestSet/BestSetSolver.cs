@@ -20,6 +20,7 @@ internal sealed class BestSetSolver
     private readonly SetStructure structure;
     private readonly SearchMoves moves;
     private readonly NodeGains gains;
+    private readonly SurePicks sure;
     private readonly byte[] best;
     private SearchLimits limits;
     private double bestValue;
@@ -36,6 +37,7 @@ internal sealed class BestSetSolver
         items = new(structure);
         moves = new(items);
         gains = new(items, moves, structure);
+        sure = new(items, moves, structure);
         best = new byte[structure.Items];
     }
 
@@ -242,6 +244,12 @@ internal sealed class BestSetSolver
             if (frame.ActiveCount == 0)
             {
                 return double.NegativeInfinity;
+            }
+
+            if (sure.TakeIn(frame))
+            {
+                Keep(frame);
+                continue;
             }
 
             double bound = prices.Lower(frame, items, gains.Of(frame), root ? RootSteps : NodeSteps, bestValue + Equal, root ? 0.5 : 0.15);
