@@ -54,7 +54,7 @@ public class PlanningWholePlan
         };
     }
 
-    private static string Root()
+    internal static string Root()
     {
         DirectoryInfo? folder = new(AppContext.BaseDirectory);
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "FixPlanner.sln")))

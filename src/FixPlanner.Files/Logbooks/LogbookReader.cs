@@ -46,6 +46,14 @@ public sealed class LogbookReader
         return new(logbook, reader.problems.InOrder());
     }
 
+    /// <summary>Reads a logbook whose text was taken apart already, so that an answer is not read twice.</summary>
+    internal static LogbookReading Read(YamlDocument document, KnowledgePack pack)
+    {
+        LogbookReader reader = new(pack);
+        Logbook? logbook = reader.Bind(document);
+        return new(logbook, reader.problems.InOrder());
+    }
+
     private Logbook? Bind(YamlDocument document)
     {
         if (document.Root is not YamlMap root || root.Find("logbook") is null)

@@ -1,6 +1,7 @@
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Files.Problems;
+using FixPlanner.Files.Schemas;
 using FixPlanner.Files.Writing;
 
 namespace FixPlanner.Files.Logbooks;
@@ -10,6 +11,7 @@ public sealed class OpenLogbook : IDisposable
 {
     private readonly LogbookFile file;
     private readonly KnowledgePack pack;
+    private bool hasKept;
 
     private OpenLogbook(LogbookFile file, KnowledgePack pack, Logbook logbook) => (this.file, this.pack, Logbook) = (file, pack, logbook);
 
@@ -36,14 +38,14 @@ public sealed class OpenLogbook : IDisposable
     public static OpenLogbook? Open(string path, KnowledgePack pack, out IReadOnlyList<Problem> problems)
     {
         ProblemList found = new();
-        LogbookFile? file = LogbookFile.Open(path, $"logbook: 1\npack: {{id: {pack.Id}, version: {pack.Version}}}\n", TimeProvider.System, found);
+        LogbookFile? file = LogbookFile.Open(path, $"{LogbookSchema.FirstLine}\nlogbook: 1\npack: {{id: {pack.Id}, version: {pack.Version}}}\n", TimeProvider.System, found);
         if (file is null)
         {
             problems = found.InOrder();
             return null;
         }
 
-        LogbookReading reading = LogbookReader.Read(path, file.Text, pack);
+        LogbookReading reading = LogbookReader.Read(file.Document, pack);
         found.AddRange(reading.Problems);
         problems = found.InOrder();
         if (reading.IsSound)
@@ -73,38 +75,19 @@ public sealed class OpenLogbook : IDisposable
         if (kept)
         {
             problems.AddRange(Reload());
+            hasKept = true;
         }
 
         return (kept, problems.InOrder());
     }
 
     /// <summary>Takes the last step back.</summary>
-    /// <returns>What was taken back, in words; null when there was nothing or it could not be.</returns>
-    public string? Undo()
-    {
-        string? words = file.NextUndo;
-        if (words is null || !file.Undo(new()))
-        {
-            return null;
-        }
-
-        Reload();
-        return words;
-    }
+    /// <returns>What was taken back, in words, or null when nothing was; and everything to be said: why not, or what was found while writing.</returns>
+    public (string? Words, IReadOnlyList<Problem> Said) Undo() => Step(file.NextUndo, file.Undo);
 
     /// <summary>Puts the last step that was taken back in again.</summary>
-    /// <returns>What was put in, in words; null when there was nothing or it could not be.</returns>
-    public string? Redo()
-    {
-        string? words = file.NextRedo;
-        if (words is null || !file.Redo(new()))
-        {
-            return null;
-        }
-
-        Reload();
-        return words;
-    }
+    /// <returns>What was put in, in words, or null when nothing was; and everything to be said.</returns>
+    public (string? Words, IReadOnlyList<Problem> Said) Redo() => Step(file.NextRedo, file.Redo);
 
     /// <summary>Settles the choice about waiting answers.</summary>
     /// <param name="putIn">True puts them into the file as it is now; false leaves the file as it is.</param>
@@ -115,13 +98,34 @@ public sealed class OpenLogbook : IDisposable
         return (putIn ? file.TakeWaiting(problems) : file.LeaveWaiting(problems)) ? Reload() : problems.InOrder();
     }
 
-    /// <summary>Lets go of the lock.</summary>
-    public void Dispose() => file.Dispose();
+    /// <summary>Lets go of the lock. Where answers were kept, the schema for editors is brought up to date; no answer waits for that.</summary>
+    public void Dispose()
+    {
+        if (hasKept)
+        {
+            LogbookSchemaFile.Refresh(file.File, file.Text, pack);
+        }
+
+        file.Dispose();
+    }
+
+    private (string? Words, IReadOnlyList<Problem> Said) Step(string? words, Func<ProblemList, bool> step)
+    {
+        ProblemList problems = new();
+        if (words is null || !step(problems))
+        {
+            return (null, words is null ? [] : problems.InOrder());
+        }
+
+        hasKept = true;
+        problems.AddRange(Reload());
+        return (words, problems.InOrder());
+    }
 
     // The file is the truth: what an editor changed meanwhile comes in here as well. A broken edit elsewhere is said, and the last sound values stay.
     private IReadOnlyList<Problem> Reload()
     {
-        LogbookReading reading = LogbookReader.Read(file.File, file.Text, pack);
+        LogbookReading reading = LogbookReader.Read(file.Document, pack);
         if (!reading.IsSound)
         {
             return reading.Problems;

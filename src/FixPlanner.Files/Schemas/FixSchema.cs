@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Physics.Vents;
 using FixPlanner.Files.Rules.Binding;
 using Known = FixPlanner.Files.Rules.Binding.Words;
 
@@ -36,6 +37,7 @@ internal static class FixSchema
         .Need("sign_off", Shape.Text("Who looks at the work.", "owner"))
         .May("applies_when", ConditionShape.Ref("The cars that it is for."))
         .May("seals_cabin", Shape.YesNo("yes when it closes leaks of the cabin."))
+        .May("air_ways", AirWays())
         .May("sealing_exempt", Shape.Text("Why the rule about sealing does not apply to it."))
         .Need("maturity", shapes.Words("How far it has been tried.", "maturity", Known.Maturity.Keys))
         .Done();
@@ -78,6 +80,17 @@ internal static class FixSchema
         .Need("kind", shapes.Words("What kind of conflict.", "conflicts", Known.Conflicts.Keys))
         .Need("why", Shape.Text("Why."))
         .Done();
+
+    private static JsonObject AirWays()
+    {
+        KeyGroup group = new("What it leaves of the ways of the air: below 100 % it closes, above it opens.");
+        foreach (string opening in OldCarVents.Names)
+        {
+            group.May(opening.Replace(' ', '_'), RuleShapes.Range($"What it leaves of this way: {opening}.", PackUnit.Percent, "25").Done());
+        }
+
+        return group.Need("basis", RuleShapes.Basis("the figures")).Done();
+    }
 
     private static JsonObject Gates() => new KeyGroup("Safety gates that this work concerns.")
         .May("before", RuleShapes.Ids("Must be clear before the work begins.", "rear-glass"))

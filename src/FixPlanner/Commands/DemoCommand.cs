@@ -1,4 +1,6 @@
 using System.CommandLine;
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Files.Schemas;
 
 namespace FixPlanner.Commands;
 
@@ -17,6 +19,12 @@ internal static class DemoCommand
 
     public static int Run(string folder)
     {
+        (KnowledgePack? pack, int exit) = Desk.Pack([]);
+        if (pack is null)
+        {
+            return exit;
+        }
+
         string shipped = Path.Combine(AppContext.BaseDirectory, "Demo");
         List<string> written = [];
         List<string> kept = [];
@@ -35,9 +43,11 @@ internal static class DemoCommand
                     continue;
                 }
 
-                File.Copy(from, to);
+                Copy(from, to);
                 written.Add(to);
             }
+
+            File.WriteAllText(Path.Combine(folder, LogbookSchema.FileName), LogbookSchema.Text(pack));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -62,7 +72,7 @@ internal static class DemoCommand
             return Face.Wizard(first, [], null);
         }
 
-        int exit = PlanCommand.Run(first, null, null, [], "text", null);
+        exit = PlanCommand.Run(first, null, null, [], "text", null);
         Console.Error.WriteLine("next:");
         foreach (string car in Cars)
         {
@@ -72,5 +82,18 @@ internal static class DemoCommand
         Console.Error.WriteLine($"  fixplanner plan {Path.Combine(folder, Cars[1])} --format html --out plan.html");
         Console.Error.WriteLine($"  fixplanner --plain {Path.Combine(folder, Cars[2])}");
         return exit;
+    }
+
+    // The first line of a logbook names the schema that is written beside it, for editors.
+    private static void Copy(string from, string to)
+    {
+        if (from.EndsWith(".logbook.yaml", StringComparison.Ordinal))
+        {
+            File.WriteAllText(to, $"{LogbookSchema.FirstLine}\n{File.ReadAllText(from)}");
+        }
+        else
+        {
+            File.Copy(from, to);
+        }
     }
 }

@@ -5,6 +5,7 @@ using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Files.Logbooks;
+using FixPlanner.Files.Problems;
 using FixPlanner.Report.Documents;
 using FixPlanner.Report.Plans;
 
@@ -258,7 +259,13 @@ internal sealed class PlainFace
 
     private void Undo(ref InterviewState state)
     {
-        Say(book.Undo() is { } words ? $"Taken back: {Prose.Plain(words)}" : "There is nothing to take back.");
+        (string? words, IReadOnlyList<Problem> said) = book.Undo();
+        Say(words is not null ? $"Taken back: {Prose.Plain(words)}" : said.Count == 0 ? "There is nothing to take back." : "Not taken back.");
+        foreach (Problem problem in said)
+        {
+            Say($"  {problem.What}. {problem.Mend}");
+        }
+
         state = state with { Logbook = book.Logbook };
     }
 

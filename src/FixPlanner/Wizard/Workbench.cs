@@ -73,9 +73,15 @@ internal sealed class Workbench
     /// <summary>Takes the last kept step back, or puts it in again.</summary>
     public void Undo(bool again)
     {
-        string? words = again ? Book.Redo() : Book.Undo();
-        Notice = words is null ? (again ? "There is nothing to put in again." : "There is nothing to take back.")
-            : (again ? "Put in again: " : "Taken back: ") + Prose.Plain(words);
+        (string? words, IReadOnlyList<Problem> said) = again ? Book.Redo() : Book.Undo();
+        string done = again ? "Put in again" : "Taken back";
+        Notice = (words, said) switch
+        {
+            (null, []) => again ? "There is nothing to put in again." : "There is nothing to take back.",
+            (null, [var first, ..]) => $"NOT KEPT: {first.What}. {first.Mend}",
+            (_, [var first, ..]) => $"{done}. MIND: {first.What}. {first.Mend}",
+            _ => $"{done}: {Prose.Plain(words ?? "")}",
+        };
         Interview = Interview with { Logbook = Book.Logbook };
     }
 }
