@@ -67,6 +67,9 @@ public sealed record Picture(string Svg, string Words) : Block
 {
     /// <summary>The picture in plain characters, at most 78 wide; empty where words must do.</summary>
     public IReadOnlyList<string> Characters { get; init; } = [];
+
+    /// <summary>The file that holds the picture, where one is written beside a Markdown page; empty for none.</summary>
+    public string File { get; init; } = "";
 }
 
 /// <summary>A card that stays on one page when printed.</summary>

@@ -70,6 +70,9 @@ public static class MarkdownWriting
                 }
 
                 break;
+            case Picture { File.Length: > 0 } filed:
+                text.Append("![").Append(filed.Words).Append("](").Append(filed.File).Append(")\n");
+                break;
             case Picture picture:
                 if (picture.Characters.Count > 0)
                 {

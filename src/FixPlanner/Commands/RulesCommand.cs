@@ -24,7 +24,7 @@ internal static class RulesCommand
     {
         Command check = new("check", "Read a pack of rules and report every problem: fixplanner rules check my-rules") { Folders };
         check.SetAction(parsed => Check(parsed.GetValue(Folders) ?? [], AppContext.BaseDirectory, parsed.InvocationConfiguration.Output));
-        return new("rules", "Check the rules that the plan is made from, or your own over them.") { check, RuleSchemasCommand.Build() };
+        return new("rules", "Check the rules that the plan is made from, or your own over them.") { check, RuleDocsCommand.Build(), RuleSchemasCommand.Build() };
     }
 
     /// <summary>The layers that the named folders stand for: a folder with pack.yaml comes first, else the shipped pack does.</summary>

@@ -59,7 +59,7 @@ internal static class ShippedPack
         };
     }
 
-    private static string Root()
+    public static string Root()
     {
         DirectoryInfo? folder = new(AppContext.BaseDirectory);
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "FixPlanner.sln")))
