@@ -10,7 +10,7 @@ namespace FixPlanner.Benchmarks;
 public class FilesOneAnswer
 {
     private readonly string folder = Directory.CreateTempSubdirectory("one-answer-").FullName;
-    private readonly KnowledgePack pack = RulePackReader.Read([Path.Combine(PlanningWholePlan.Root(), "rules")]).Pack!;
+    private readonly KnowledgePack pack = RulePackReader.Read([Path.Combine(ChanceCars.Root(), "rules")]).Pack!;
     private OpenLogbook? book;
     private int turn;
 

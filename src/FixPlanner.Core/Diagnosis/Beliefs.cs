@@ -16,10 +16,10 @@ public sealed class Beliefs
     private readonly Elimination result;
     private double[][]? withoutEach;
 
-    private Beliefs(BeliefNetwork network, double[] priors, Given[] given)
+    private Beliefs(BeliefNetwork network, double[] priors, Given[] given, Beliefs? from)
     {
         (this.network, this.priors, this.given) = (network, priors, given);
-        result = Run(given);
+        result = from is not null && given.SequenceEqual(from.given) ? from.result.Again(priors) : Run(given);
     }
 
     /// <summary>Chance of each cause, in the pack's order, 0 to 1.</summary>
@@ -69,19 +69,12 @@ public sealed class Beliefs
             return null;
         }
 
-        double[][] tables = question.Tables(0, PowersWhenAsked(question));
-        List<Factor> factors = Factors(given);
-        (double Chance, double[] Probabilities)[] ahead = new (double, double[])[tables.Length];
-        double total = 0;
-        for (int a = 0; a < tables.Length; a++)
-        {
-            Elimination with = Elimination.Run(priors, [.. factors, new(question.Causes, tables[a])], network.Order);
-            ahead[a] = (Math.Exp(with.LogEvidence - result.LogEvidence), with.Marginals);
-            total += ahead[a].Chance;
-        }
+        (double LogEvidence, double[] Marginals)[] ahead = result.With(question.Causes, question.Tables(0, PowersWhenAsked(question)));
+        double[] chances = [.. ahead.Select(a => Math.Exp(a.LogEvidence - result.LogEvidence))];
+        double total = chances.Sum();
 
         // The chances sum to 1 but for rounding.
-        return [.. ahead.Select(x => (x.Chance / total, x.Probabilities))];
+        return [.. ahead.Select((a, i) => (chances[i] / total, a.Marginals))];
     }
 
     /// <summary>Draws worlds from the joint distribution of the causes.</summary>
@@ -102,9 +95,9 @@ public sealed class Beliefs
     }
 
     /// <summary>What would be believed of the same pack in another situation.</summary>
-    internal Beliefs For(Situation situation) => Of(network, situation);
+    internal Beliefs For(Situation situation) => Of(network, situation, this);
 
-    internal static Beliefs Of(BeliefNetwork network, Situation situation)
+    internal static Beliefs Of(BeliefNetwork network, Situation situation, Beliefs? from = null)
     {
         double[] priors = [.. network.Pack.Mechanisms.Select(m => Priors.Of(m, situation))];
         List<Given> given = [];
@@ -118,7 +111,7 @@ public sealed class Beliefs
             }
         }
 
-        return new(network, priors, [.. given]);
+        return new(network, priors, [.. given], from);
     }
 
     private static double LogOdds(double p) => Math.Log(p) - Math.Log(1 - p);

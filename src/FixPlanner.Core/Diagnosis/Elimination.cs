@@ -9,48 +9,89 @@ namespace FixPlanner.Core.Diagnosis;
 /// </summary>
 internal sealed class Elimination
 {
+    private readonly double[] priors;
     private readonly int[] order;
     private readonly int[] place;
     private readonly Bucket[] buckets;
+    private readonly double[][] products;
+    private readonly double[][] messages;
+    private readonly double[] logs;
+    private readonly double[][] joints;
+    private readonly int[][] fromParent;
 
-    private Elimination(int[] order, int[] place, Bucket[] buckets)
+    private Elimination(double[] priors, int[] order)
     {
-        (this.order, this.place, this.buckets) = (order, place, buckets);
+        (this.priors, this.order, int count) = (priors, order, order.Length);
+        (place, buckets, logs, Marginals) = (new int[count], new Bucket[count], new double[count], new double[count]);
+        (products, messages, joints, fromParent) = (new double[count][], new double[count][], new double[count][], new int[count][]);
+        for (int i = 0; i < count; i++)
+        {
+            place[order[i]] = i;
+        }
     }
 
     /// <summary>Natural logarithm of the chance of everything that was answered.</summary>
     public double LogEvidence { get; private set; }
 
     /// <summary>Chance of each cause, given everything that was answered.</summary>
-    public double[] Marginals { get; private set; } = [];
+    public double[] Marginals { get; }
 
     /// <summary>Runs both passes.</summary>
     /// <param name="priors">Chance of each cause before anything was answered, 0 to 1.</param>
     /// <param name="factors">One table for each answer; scopes within the causes.</param>
     /// <param name="order">Order of summing out.</param>
-    /// <returns>The result, ready for marginals and for drawing worlds.</returns>
+    /// <returns>The result, ready for marginals, for one more question and for drawing worlds.</returns>
     public static Elimination Run(double[] priors, IReadOnlyList<Factor> factors, int[] order)
     {
-        int[] place = new int[order.Length];
+        Elimination run = new(priors, order);
+        ILookup<int, Factor> starting = factors.Where(f => f.Scope.Length > 0).ToLookup(f => f.Scope.Min(v => run.place[v]));
+        List<int>[] children = new List<int>[order.Length];
+        run.LogEvidence = factors.Where(f => f.Scope.Length == 0).Sum(f => Math.Log(f.Table[0]));
         for (int i = 0; i < order.Length; i++)
         {
-            place[order[i]] = i;
-        }
-
-        Bucket[] buckets = new Bucket[order.Length];
-        List<Factor>[] held = new List<Factor>[order.Length];
-        foreach (Factor factor in factors)
-        {
-            if (factor.Scope.Length > 0)
+            Bucket bucket = run.buckets[i] = new(order[i], [.. starting[i]], children[i] ?? [], p => run.buckets[p], run.place);
+            if (bucket.Parent >= 0)
             {
-                (held[factor.Scope.Min(v => place[v])] ??= []).Add(factor);
+                (children[bucket.Parent] ??= []).Add(i);
             }
         }
 
-        Elimination run = new(order, place, buckets);
-        run.Inward(priors, held, factors);
-        run.Outward();
+        for (int i = 0; i < order.Length; i++)
+        {
+            run.fromParent[i] = run.buckets[i].Parent < 0 ? [] : run.buckets[i].From(run.buckets[run.buckets[i].Parent]);
+        }
+
+        run.BothPasses();
         return run;
+    }
+
+    /// <summary>The same answers with other chances beforehand.</summary>
+    /// <param name="others">Chance of each cause before anything was answered, 0 to 1.</param>
+    /// <returns>The result.</returns>
+    public Elimination Again(double[] others)
+    {
+        Elimination run = new(others, order) { LogEvidence = LogEvidence - logs.Sum() };
+        buckets.CopyTo(run.buckets, 0);
+        fromParent.CopyTo(run.fromParent, 0);
+        run.BothPasses();
+        return run;
+    }
+
+    /// <summary>
+    /// What one more question would change, for each of its answers: only the places on the way from its causes outward are summed again,
+    /// and only causes that hang together with it are looked at on the way back.
+    /// </summary>
+    /// <param name="scope">Causes of the question, each once.</param>
+    /// <param name="tables">A table over them for each answer.</param>
+    /// <returns>For each answer the logarithm of the chance of everything with it, and the chance of each cause.</returns>
+    public (double LogEvidence, double[] Marginals)[] With(int[] scope, double[][] tables)
+    {
+        if (scope.Length == 0)
+        {
+            return [.. tables.Select(t => (LogEvidence + Math.Log(t[0]), (double[])Marginals.Clone()))];
+        }
+
+        return new OneMoreQuestion(this, scope).Answers(tables);
     }
 
     /// <summary>Draws worlds from the joint distribution of the causes.</summary>
@@ -60,131 +101,132 @@ internal sealed class Elimination
     {
         for (int i = order.Length - 1; i >= 0; i--)
         {
-            Bucket bucket = buckets[i];
+            int[] scope = buckets[i].Scope;
             int state = 0;
-            for (int k = 1; k < bucket.Scope.Length; k++)
+            for (int k = 1; k < scope.Length; k++)
             {
-                state |= world[bucket.Scope[k]] ? 1 << k : 0;
+                state |= world[scope[k]] ? 1 << k : 0;
             }
 
-            double there = bucket.Product[state | 1];
-            world[bucket.Scope[0]] = stream.NextShare() * (there + bucket.Product[state]) < there;
+            double there = products[i][state | 1];
+            world[scope[0]] = stream.NextShare() * (there + products[i][state]) < there;
         }
     }
 
-    private void Inward(double[] priors, List<Factor>[] held, IReadOnlyList<Factor> factors)
+    private void BothPasses()
     {
-        double log = factors.Where(f => f.Scope.Length == 0).Sum(f => Math.Log(f.Table[0]));
         for (int i = 0; i < order.Length; i++)
         {
-            int variable = order[i];
-            List<Factor> mine = held[i] ?? [];
-            int[] scope = [variable, .. mine.SelectMany(f => f.Scope).Where(v => v != variable).Distinct().OrderBy(v => place[v])];
-            double[] product = new double[1 << scope.Length];
-            for (int s = 0; s < product.Length; s++)
-            {
-                product[s] = (s & 1) == 1 ? priors[variable] : 1 - priors[variable];
-            }
+            (products[i], messages[i]) = Room(buckets[i]);
+            LogEvidence += logs[i] = buckets[i].SumOut(priors[order[i]], p => messages[p], null, products[i], messages[i]);
+        }
 
-            foreach (Factor factor in mine)
-            {
-                Multiply(product, scope, factor);
-            }
+        for (int i = order.Length - 1; i >= 0; i--)
+        {
+            int parent = buckets[i].Parent;
+            joints[i] = new double[products[i].Length];
+            Marginals[order[i]] = Bucket.Join(products[i], messages[i], parent < 0 ? null : joints[parent], fromParent[i], joints[i], new double[messages[i].Length]);
+        }
+    }
 
-            double[] message = new double[product.Length / 2];
-            double most = 0;
-            for (int s = 0; s < message.Length; s++)
-            {
-                message[s] = product[2 * s] + product[(2 * s) + 1];
-                most = Math.Max(most, message[s]);
-            }
+    private static (double[] Product, double[] Message) Room(Bucket bucket) => (new double[1 << bucket.Scope.Length], new double[1 << (bucket.Scope.Length - 1)]);
 
-            // Scaling keeps long walk-rounds from underflowing.
-            log += Math.Log(most);
-            for (int s = 0; s < message.Length; s++)
-            {
-                message[s] /= most;
-            }
+    /// <summary>The places that one more question touches, laid out once for all its answers.</summary>
+    private sealed class OneMoreQuestion
+    {
+        private readonly Elimination run;
+        private readonly int first;
+        private readonly Bucket?[] changed;
+        private readonly double[][] products;
+        private readonly double[][] messages;
+        private readonly double[][] joints;
+        private readonly int[][] fromParent;
+        private readonly bool[] moved;
+        private readonly double[] around;
 
-            buckets[i] = new(scope, product, message);
-            if (scope.Length > 1)
+        public OneMoreQuestion(Elimination run, int[] scope)
+        {
+            this.run = run;
+            int count = run.order.Length;
+            first = scope.Min(v => run.place[v]);
+            (changed, moved) = (new Bucket?[count], new bool[count]);
+            (products, messages, joints) = ((double[][])run.products.Clone(), (double[][])run.messages.Clone(), (double[][])run.joints.Clone());
+            fromParent = (int[][])run.fromParent.Clone();
+            SumAgain(new(scope, []));
+            LookBack();
+            around = new double[Enumerable.Range(0, count).Max(i => messages[i].Length)];
+        }
+
+        public (double, double[])[] Answers(double[][] tables) => [.. tables.Select(Answer)];
+
+        // Everything that the question reaches, and every place that used to hear from such a place.
+        private void SumAgain(Factor question)
+        {
+            HashSet<int> again = [first];
+            Dictionary<int, List<int>> arriving = [];
+            for (int i = first; i < changed.Length; i++)
             {
-                (held[place[scope[1]]] ??= []).Add(new(scope[1..], message));
+                if (!again.Contains(i))
+                {
+                    continue;
+                }
+
+                Bucket before = run.buckets[i];
+                int[] children = [.. before.Children.Where(c => changed[c] is null).Concat(arriving.GetValueOrDefault(i) ?? []).Order()];
+                Bucket now = changed[i] = new(run.order[i], i == first ? [.. before.Factors, question] : before.Factors, children, At, run.place);
+                (products[i], messages[i]) = Room(now);
+                if (before.Parent >= 0)
+                {
+                    again.Add(before.Parent);
+                }
+
+                if (now.Parent >= 0)
+                {
+                    again.Add(now.Parent);
+                    (arriving.TryGetValue(now.Parent, out List<int>? there) ? there : arriving[now.Parent] = []).Add(i);
+                }
             }
         }
 
-        LogEvidence = log;
-    }
-
-    private void Outward()
-    {
-        Marginals = new double[order.Length];
-        double[][] belief = new double[order.Length][];
-        for (int i = order.Length - 1; i >= 0; i--)
+        // A place moves with what it hangs on.
+        private void LookBack()
         {
-            Bucket bucket = buckets[i];
-            double[] joint = (double[])bucket.Product.Clone();
-            if (bucket.Scope.Length > 1)
+            for (int i = changed.Length - 1; i >= 0; i--)
             {
-                int parent = place[bucket.Scope[1]];
-                double[] around = SumOnto(belief[parent], buckets[parent].Scope, bucket.Scope.AsSpan(1));
-                for (int s = 0; s < joint.Length; s++)
+                int parent = At(i).Parent;
+                moved[i] = changed[i] is not null || (parent >= 0 && moved[parent]);
+                if (moved[i])
                 {
-                    // A message is zero only where the joint is zero too.
-                    double message = bucket.Message[s >> 1];
-                    joint[s] = message == 0 ? 0 : joint[s] * around[s >> 1] / message;
+                    joints[i] = new double[products[i].Length];
+                    fromParent[i] = parent < 0 ? [] : changed[i] is null && changed[parent] is null ? fromParent[i] : At(i).From(At(parent));
+                }
+            }
+        }
+
+        private Bucket At(int place) => changed[place] ?? run.buckets[place];
+
+        private (double, double[]) Answer(double[] table)
+        {
+            double log = run.LogEvidence;
+            for (int i = first; i < changed.Length; i++)
+            {
+                if (changed[i] is { } bucket)
+                {
+                    log += bucket.SumOut(run.priors[run.order[i]], p => messages[p], i == first ? table : null, products[i], messages[i]) - run.logs[i];
                 }
             }
 
-            double there = 0, gone = 0;
-            for (int s = 0; s < joint.Length; s += 2)
+            double[] marginals = (double[])run.Marginals.Clone();
+            for (int i = changed.Length - 1; i >= 0; i--)
             {
-                gone += joint[s];
-                there += joint[s + 1];
+                if (moved[i])
+                {
+                    int parent = At(i).Parent;
+                    marginals[run.order[i]] = Bucket.Join(products[i], messages[i], parent < 0 ? null : joints[parent], fromParent[i], joints[i], around);
+                }
             }
 
-            Marginals[bucket.Scope[0]] = there / (there + gone);
-            belief[i] = joint;
+            return (log, marginals);
         }
     }
-
-    private static void Multiply(double[] product, int[] scope, Factor factor)
-    {
-        int[] at = Spread(scope, factor.Scope);
-        for (int s = 0; s < product.Length; s++)
-        {
-            product[s] *= factor.Table[at[s]];
-        }
-    }
-
-    private static double[] SumOnto(double[] table, int[] scope, ReadOnlySpan<int> onto)
-    {
-        int[] at = Spread(scope, onto);
-        double[] sum = new double[1 << onto.Length];
-        for (int s = 0; s < table.Length; s++)
-        {
-            sum[at[s]] += table[s];
-        }
-
-        return sum;
-    }
-
-    // For each state of the wide scope, the state of the narrow one.
-    private static int[] Spread(int[] wide, ReadOnlySpan<int> narrow)
-    {
-        int[] at = new int[1 << wide.Length];
-        for (int k = 0, filled = 1; k < wide.Length; k++, filled <<= 1)
-        {
-            int position = narrow.IndexOf(wide[k]);
-            int bit = position < 0 ? 0 : 1 << position;
-            for (int s = 0; s < filled; s++)
-            {
-                at[s | filled] = at[s] | bit;
-            }
-        }
-
-        return at;
-    }
-
-    private readonly record struct Bucket(int[] Scope, double[] Product, double[] Message);
 }

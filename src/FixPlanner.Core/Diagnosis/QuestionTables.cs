@@ -8,6 +8,7 @@ internal sealed class QuestionTables
     private readonly int[][] strengths;
     private readonly IReadOnlyDictionary<Strength, StrengthRatios> scale;
     private readonly double[][] full;
+    private readonly double[][] loudness;
 
     /// <summary>Compiles a question.</summary>
     /// <param name="observation">The question.</param>
@@ -20,6 +21,7 @@ internal sealed class QuestionTables
         double[][] ratios = Ratios(0, null);
         BaseRates = Diagnosis.BaseRates.Fit(ratios, [.. observation.Answers.Select(a => a.Usual)], observation.Answers.Count);
         full = AnswerTable.Of(BaseRates, ratios);
+        loudness = [.. ratios.Select(row => row.Select(ratio => Math.Abs(Math.Log(ratio))).ToArray())];
     }
 
     /// <summary>The question.</summary>
@@ -59,7 +61,8 @@ internal sealed class QuestionTables
     /// <param name="answer">Number of the answer.</param>
     /// <param name="lowered">Steps by which each strength is lowered.</param>
     /// <returns>0 when it says nothing.</returns>
-    public double Loudness(int cause, int answer, int lowered) => Math.Abs(Math.Log(Ratio(strengths[cause][answer], lowered)));
+    public double Loudness(int cause, int answer, int lowered) =>
+        lowered == 0 ? loudness[cause][answer] : Math.Abs(Math.Log(Ratio(strengths[cause][answer], lowered)));
 
     /// <summary>Ratio of every answer for every cause.</summary>
     /// <param name="lowered">Steps by which each strength is lowered.</param>

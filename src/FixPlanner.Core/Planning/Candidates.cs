@@ -8,7 +8,10 @@ namespace FixPlanner.Core.Planning;
 internal static class Candidates
 {
     /// <summary>Why a fix is out of the search, or null when it may be chosen.</summary>
-    public static LeftOut? RuledOut(Fix fix, Situation s, IReadOnlyList<GateStatus> gates)
+    /// <param name="fix">The fix.</param>
+    /// <param name="s">What is known.</param>
+    /// <param name="holding">The gates that hold back fixes now.</param>
+    public static LeftOut? RuledOut(Fix fix, Situation s, IReadOnlyList<GateStatus> holding)
     {
         Limits limits = s.Logbook.Limits;
         if (s.OnTheCar.Contains(fix.Id))
@@ -26,7 +29,7 @@ internal static class Candidates
             return new(fix, LeftOutWhy.Failed, "it was tried on this car and shown not to work");
         }
 
-        if (FixHold.Of(fix, gates, s.Pack).BlockedBy is [var gate, ..])
+        if (holding.Count > 0 && FixHold.Blocking(fix, holding).FirstOrDefault() is { } gate)
         {
             return new(fix, LeftOutWhy.Gate, $"not while this is in force: {gate.Gate.Title}", gate);
         }

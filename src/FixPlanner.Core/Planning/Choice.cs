@@ -27,7 +27,8 @@ internal sealed class Choice
         Car = CarEstimate.Of(s);
         SafetyNumbers = [.. Safety.Select(w => model.Number(w.Fix.Id))];
         Fitted = [.. model.Fixes.Select((f, i) => s.OnTheCar.Contains(f.Id) || SafetyNumbers.Contains(i))];
-        Out = [.. model.Fixes.Select((f, i) => Fitted[i] ? null : Candidates.RuledOut(f, s, ifSigned ? [] : Gates))];
+        GateStatus[] holding = ifSigned ? [] : [.. Gates.Where(g => g.HoldsFixes)];
+        Out = [.. model.Fixes.Select((f, i) => Fitted[i] ? null : Candidates.RuledOut(f, s, holding))];
         requires = [.. model.Fixes.SelectMany((f, i) => Candidates.Needs(f, s).Select(n => (Item: i, Needs: model.Number(n)))).Where(x => x.Needs >= 0)];
         cents = [.. model.Cost.Select(c => (int)Math.Round(c.Likely * 100))];
         minutes = [.. model.Hours.Select(h => (int)Math.Round(h.Likely * 60))];

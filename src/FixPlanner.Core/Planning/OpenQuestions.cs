@@ -132,13 +132,13 @@ internal sealed class OpenQuestions
     /// <summary>What would be ruled out; null when that is as today.</summary>
     private bool[]? Never(Situation s, bool decidesFit)
     {
-        IReadOnlyList<GateStatus> gates = GateCheck.All(s, PlannedUse.Of(s));
-        if (!decidesFit && heldNow.SetEquals(gates.Where(g => g.HoldsFixes).Select(g => g.Gate.Id)))
+        GateStatus[] holding = [.. GateCheck.All(s, PlannedUse.Of(s)).Where(g => g.HoldsFixes)];
+        if (!decidesFit && heldNow.SetEquals(holding.Select(g => g.Gate.Id)))
         {
             return null;
         }
 
-        bool[] never = [.. model.Fixes.Select((f, i) => choice.Fitted[i] || Candidates.RuledOut(f, s, gates) is not null)];
+        bool[] never = [.. model.Fixes.Select((f, i) => choice.Fitted[i] || Candidates.RuledOut(f, s, holding) is not null)];
         return never.AsSpan().SequenceEqual(neverNow) ? null : never;
     }
 

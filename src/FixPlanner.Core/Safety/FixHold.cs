@@ -20,13 +20,22 @@ public sealed record FixHold(
     /// <returns>What blocks and what holds it.</returns>
     public static FixHold Of(Fix fix, IReadOnlyList<GateStatus> gates, KnowledgePack pack)
     {
-        bool helpsOne = gates.Any(g => g.HoldsFixes && g.Gate.HelpedByFixes.Contains(fix.Id));
-        GateStatus[] blocked = [.. gates.Where(g => g.HoldsFixes && Blocks(g.Gate, fix, helpsOne))];
+        GateStatus[] blocked = [.. Blocking(fix, [.. gates.Where(g => g.HoldsFixes)])];
 
         // The candidate counts as planned, so a gate that only concerns planned fixes is looked at as if it did.
         GateStatus[] held = [.. gates.Where(g => fix.Before.Contains(g.Gate.Id) && g.Open.Count > 0
             && (g.State == GateState.NotChecked || (g.State == GateState.NotConcerned && g.Gate.ConcernedWhen.Fixes)))];
         return new(blocked, held, Named(fix.WithTheWork, pack), Named(fix.BeforeFastUse, pack));
+    }
+
+    /// <summary>Gates that rule a fix out for now.</summary>
+    /// <param name="fix">The fix.</param>
+    /// <param name="holding">The gates that hold back fixes now, in order.</param>
+    /// <returns>Those of them that hold this one.</returns>
+    public static IEnumerable<GateStatus> Blocking(Fix fix, IReadOnlyList<GateStatus> holding)
+    {
+        bool helpsOne = holding.Any(g => g.Gate.HelpedByFixes.Contains(fix.Id));
+        return holding.Where(g => Blocks(g.Gate, fix, helpsOne));
     }
 
     private static bool Blocks(Gate gate, Fix fix, bool helpsOne)

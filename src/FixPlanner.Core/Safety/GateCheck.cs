@@ -16,15 +16,16 @@ public static class GateCheck
     public static IReadOnlyList<GateStatus> All(Situation situation, PlannedUse planned)
     {
         Dictionary<string, GateStatus> done = [];
+        Said said = Everything(situation);
         foreach (Gate gate in situation.Pack.Gates)
         {
-            Check(gate, situation, planned, done, []);
+            Check(gate, situation, said, planned, done, []);
         }
 
         return [.. done.Values.OrderBy(s => s.Rank)];
     }
 
-    private static GateStatus Check(Gate gate, Situation s, PlannedUse planned, Dictionary<string, GateStatus> done, HashSet<string> asking)
+    private static GateStatus Check(Gate gate, Situation s, Said said, PlannedUse planned, Dictionary<string, GateStatus> done, HashSet<string> asking)
     {
         if (done.TryGetValue(gate.Id, out GateStatus? known))
         {
@@ -33,9 +34,9 @@ public static class GateCheck
 
         asking.Add(gate.Id);
         bool concerned = Concerns(gate, s, planned);
-        GateTrigger[] triggers = [.. AnswerTriggers(gate, s), .. FactTriggers(gate, s)];
-        OpenMustKnow[] open = [.. gate.MustKnow.Where(m => !m.Ways.Any(w => IsKnown(w, s))).Select(m => FirstWay(m, s))];
-        SignOffStatus[] signOffs = [.. gate.SignOffs.Select(rule => Status(gate, rule, triggers, s, planned, done, asking))];
+        GateTrigger[] triggers = [.. AnswerTriggers(gate, s, said.Answers), .. FactTriggers(gate, s)];
+        OpenMustKnow[] open = [.. gate.MustKnow.Where(m => !m.Ways.Any(w => IsKnown(w, s))).Select(m => FirstWay(m, said.Unanswered))];
+        SignOffStatus[] signOffs = [.. gate.SignOffs.Select(rule => Status(gate, rule, triggers, s, said, planned, done, asking))];
         bool signedOff = signOffs.Any(x => x.Counts && x.Rule.Lifts.Contains("all"));
         GateState state = triggers.Length > 0 && !signedOff ? GateState.InForce
             : !concerned ? GateState.NotConcerned
@@ -58,26 +59,37 @@ public static class GateCheck
     private static bool Names(Fix? fix, Gate gate) => fix is not null
         && (fix.Before.Contains(gate.Id) || fix.WithTheWork.Contains(gate.Id) || fix.BeforeFastUse.Contains(gate.Id) || gate.BlocksFixes.Contains(fix.Id));
 
-    private static IEnumerable<GateTrigger> AnswerTriggers(Gate gate, Situation s)
+    private static IEnumerable<GateTrigger> AnswerTriggers(Gate gate, Situation s, ILookup<(string, string), DateOnly?> answers)
     {
         foreach (AnswerTrigger trigger in gate.TriggeredByAnswers)
         {
-            Observation? observation = s.Pack.Observation(trigger.Observation);
-            foreach ((DateOnly? date, Finding finding) in Everything(s))
+            if (s.Pack.Observation(trigger.Observation) is not { } observation)
             {
-                if (finding.Answer == trigger.Answer && s.Pack.Observation(finding.Observation)?.Id == observation?.Id && observation is not null)
-                {
-                    string answer = observation.Answers.FirstOrDefault(a => a.Id == trigger.Answer)?.Text ?? trigger.Answer;
-                    yield return new($"{observation.Question} {answer}", observation.Id, [], date, FoundWrong: true);
-                }
+                continue;
+            }
+
+            foreach (DateOnly? date in answers[(observation.Id, trigger.Answer)])
+            {
+                string answer = observation.Answers.FirstOrDefault(a => a.Id == trigger.Answer)?.Text ?? trigger.Answer;
+                yield return new($"{observation.Question} {answer}", observation.Id, [], date, FoundWrong: true);
             }
         }
     }
 
     // Answers of every round, whatever was fitted then, and answers that facts fill in.
-    private static IEnumerable<(DateOnly? Date, Finding Finding)> Everything(Situation s) =>
-        s.Logbook.Rounds.SelectMany(r => r.Findings.Select(f => (r.Date, f)))
-            .Concat(s.Findings.Values.Where(f => f.Round < 0).Select(f => (f.Date, f.Finding)));
+    private static Said Everything(Situation s)
+    {
+        ILookup<(string, string), DateOnly?> answers = s.Logbook.Rounds.SelectMany(r => r.Findings.Select(f => (r.Date, Finding: f)))
+            .Concat(s.Findings.Values.Where(f => f.Round < 0).Select(f => (f.Date, f.Finding)))
+            .Where(x => x.Finding.Answer is not null)
+            .ToLookup(x => (s.Pack.Observation(x.Finding.Observation)?.Id ?? "", x.Finding.Answer!), x => x.Date);
+        HashSet<string> unanswered =
+        [
+            .. s.Logbook.Car.Concat(s.Logbook.Limits.Facts).Concat(s.Logbook.Rounds.SelectMany(r => r.Facts)).Where(f => f.Value.Not is not null).Select(f => f.Key),
+            .. s.Logbook.Rounds.SelectMany(r => r.Findings).Where(f => f.Answer is null).Select(f => f.Observation),
+        ];
+        return new(answers, unanswered);
+    }
 
     private static IEnumerable<GateTrigger> FactTriggers(Gate gate, Situation s)
     {
@@ -155,22 +167,14 @@ public static class GateCheck
             || (s.Answer(way.Observation!) is { } answer && (way.OnlyIs is null || way.OnlyIs == answer));
     }
 
-    private static OpenMustKnow FirstWay(MustKnow entry, Situation s)
+    private static OpenMustKnow FirstWay(MustKnow entry, HashSet<string> unanswered)
     {
         // Where a fact was already said to be 'not sure', the look that would tell is asked instead.
-        MustKnowWay way = entry.Ways.FirstOrDefault(w => !SaidNotSure(w, s)) ?? entry.Ways[0];
+        MustKnowWay way = entry.Ways.FirstOrDefault(w => !unanswered.Contains((w.Fact ?? w.Observation)!)) ?? entry.Ways[0];
         return new(entry, way.Fact ?? way.Observation!, way.Fact is not null);
     }
 
-    private static bool SaidNotSure(MustKnowWay way, Situation s)
-    {
-        string id = way.Fact ?? way.Observation!;
-        IEnumerable<FactEntry> entries = s.Logbook.Car.Concat(s.Logbook.Limits.Facts).Concat(s.Logbook.Rounds.SelectMany(r => r.Facts))
-            .Where(f => f.Key == id).Select(f => f.Value);
-        return entries.Any(e => e.Not is not null) || s.Logbook.Rounds.SelectMany(r => r.Findings).Any(f => f.Observation == id && f.Answer is null);
-    }
-
-    private static SignOffStatus Status(Gate gate, SignOffRule rule, IReadOnlyList<GateTrigger> triggers, Situation s, PlannedUse planned, Dictionary<string, GateStatus> done, HashSet<string> asking)
+    private static SignOffStatus Status(Gate gate, SignOffRule rule, IReadOnlyList<GateTrigger> triggers, Situation s, Said said, PlannedUse planned, Dictionary<string, GateStatus> done, HashSet<string> asking)
     {
         SignOff? signed = s.Logbook.SignOffs.Where(x => Same(s, x.Gate, gate) && x.Kind == rule.Kind).OrderBy(x => x.Date).LastOrDefault();
         if (signed is null)
@@ -182,7 +186,7 @@ public static class GateCheck
         foreach (string needed in why.Length == 0 ? rule.NeedsGates : [])
         {
             // A pack whose gates need each other in a circle is refused when it is read; here the circle simply does not count.
-            GateStatus? other = asking.Contains(needed) ? null : s.Pack.Gate(needed) is { } g ? Check(g, s, planned, done, asking) : null;
+            GateStatus? other = asking.Contains(needed) ? null : s.Pack.Gate(needed) is { } g ? Check(g, s, said, planned, done, asking) : null;
             if (other is null || (other.State is GateState.InForce or GateState.NotChecked && !other.FixesLifted))
             {
                 why = $"'{s.Pack.Gate(needed)?.Title ?? needed}' is not signed off";
@@ -230,4 +234,7 @@ public static class GateCheck
     }
 
     private static bool Same(Situation s, string written, Gate gate) => written == gate.Id || s.Pack.Gate(written)?.Id == gate.Id;
+
+    /// <summary>All that was ever said, looked up once for all gates.</summary>
+    private sealed record Said(ILookup<(string Observation, string Answer), DateOnly?> Answers, HashSet<string> Unanswered);
 }
