@@ -11,7 +11,9 @@ namespace FixPlanner.Core.Planning;
 /// <summary>The choice for one car today: what may be chosen, what it costs, what safety takes first, and the best set.</summary>
 internal sealed class Choice
 {
-    private const long MostNodes = 400_000;
+    /// <summary>Work after which the best set found so far is taken, with what is proven of it: nodes times fixes, so that a large pack is answered at once too.</summary>
+    private const long MostWork = 20_000_000;
+
     private readonly PlanModel model;
     private readonly (int Item, int Needs)[] requires;
     private readonly int[] cents;
@@ -38,13 +40,14 @@ internal sealed class Choice
         Worth = Worthwhile.Of(model.Pack.Scales, Weights(s), DragArea.FromSquareMetres(Car.DragAreaSquareMetres.Likely));
         Problem = Working();
         Solver = new(Problem.Problem.Structure);
-        Answer = Solver.Solve(Problem.Problem, new(MostNodes, stop));
+        Limits = new(Math.Max(1, MostWork / Math.Max(1, model.Fixes.Length)), stop) { Quote = true };
+        Answer = Solver.Solve(Problem.Problem, Limits);
         if (!Answer.Feasible)
         {
             // What the owner insists on does not fit: the rest of the plan is made without it, and the plan says so.
             Broken = Answer.Broken;
             Array.Clear(Problem.Problem.Must);
-            Answer = Solver.Solve(Problem.Problem, new(MostNodes, stop));
+            Answer = Solver.Solve(Problem.Problem, Limits);
         }
 
         Chosen = [.. Enumerable.Range(0, model.Fixes.Length).Where(i => Answer.Chosen[i])];
@@ -81,6 +84,9 @@ internal sealed class Choice
     public CarProblem Problem { get; }
 
     public BestSetSolver Solver { get; }
+
+    /// <summary>How long the search goes on.</summary>
+    public SearchLimits Limits { get; }
 
     public SetAnswer Answer { get; }
 

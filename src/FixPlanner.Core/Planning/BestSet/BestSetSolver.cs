@@ -15,6 +15,9 @@ internal sealed class BestSetSolver
     private const long ExchangeAt = 1500;
     private const int MostRounds = 12;
 
+    /// <summary>Evaluations for the limit that a stopped search states.</summary>
+    private const int QuoteTries = 24;
+
     private readonly SearchItems items;
     private readonly List<SearchFrame> frames = [];
     private readonly SetStructure structure;
@@ -58,10 +61,16 @@ internal sealed class BestSetSolver
         start ??= new(structure.Items, structure.Terms, structure.Sources);
         start.CopyFrom(root, items.Count, items.Terms, items.Sources);
         nodes = 0;
+        rootPrices = default;
         stopped = false;
         openBound = double.NegativeInfinity;
         bestValue = double.NegativeInfinity;
         Explore(0, default, double.PositiveInfinity);
+        if (stopped && limits.Quote && openBound > bestValue)
+        {
+            openBound = Math.Min(openBound, Overlapping());
+        }
+
         bool[] chosen = new bool[structure.Items];
         for (int p = 0; p < items.Count; p++)
         {
@@ -75,6 +84,17 @@ internal sealed class BestSetSolver
         double price = (limits.PointsPerCent * problem.MoneyCents) + (limits.PointsPerMinute * problem.TimeMinutes);
         double upper = stopped && openBound > bestValue ? Math.Max(points, openBound + price) : points;
         return new(chosen, points, upper, cents, minutes, nodes, BrokenLimit.None, 0, 0);
+    }
+
+    /// <summary>The close limit of the whole search.</summary>
+    private double Overlapping()
+    {
+        trial ??= new(structure.Items, structure.Terms, structure.Sources);
+        trial.CopyFrom(start!, items.Count, items.Terms, items.Sources);
+        gains.Update(trial);
+        Multipliers prices = rootPrices;
+        prices.Lower(trial, items, gains.Of(trial), RootSteps, double.NegativeInfinity, 0.5);
+        return new OverlapBound(trial, items, gains).Lowest(prices, QuoteTries);
     }
 
     /// <summary>Puts in what must be in; an answer when that cannot be done.</summary>

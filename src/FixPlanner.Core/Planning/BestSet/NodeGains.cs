@@ -6,6 +6,15 @@ internal sealed class NodeGains(SearchItems items, SearchMoves moves, SetStructu
     private readonly double[] most = new double[structure.Items];
     private readonly double[] power = new double[structure.Sources];
 
+    /// <summary>Points per unit of removed noise energy, along the chord.</summary>
+    public double Slope { get; private set; }
+
+    /// <summary>Least points that a unit of added noise energy costs.</summary>
+    public double AddedPrice { get; private set; }
+
+    /// <summary>Part of its own load that each open item is charged at least.</summary>
+    public double LoadShare { get; private set; }
+
     /// <summary>Largest gain of the item at a place of the node's active list.</summary>
     public double this[int place] => most[place];
 
@@ -35,8 +44,9 @@ internal sealed class NodeGains(SearchItems items, SearchMoves moves, SetStructu
         }
 
         frame.ActiveCount = kept;
-        double chord = Chord(frame, out double addedPrice);
-        double share = LoadShare(frame);
+        double chord = Slope = Chord(frame, out double addedPrice);
+        AddedPrice = addedPrice;
+        double share = LoadShare = ShareOfLoad(frame);
         for (int a = 0; a < kept; a++)
         {
             int i = frame.Active[a];
@@ -136,7 +146,7 @@ internal sealed class NodeGains(SearchItems items, SearchMoves moves, SetStructu
     /// <summary>
     /// A load that counts once: the largest of a set is at least the mean of those in it, so each may be charged its part of all that are open.
     /// </summary>
-    private double LoadShare(SearchFrame frame)
+    private double ShareOfLoad(SearchFrame frame)
     {
         int count = 0;
         for (int a = 0; a < frame.ActiveCount; a++)

@@ -58,6 +58,9 @@ internal readonly record struct SearchLimits(long MostNodes, CancellationToken S
     /// </summary>
     public double PointsPerCent { get; init; } = 1e-11;
 
+    /// <summary>A search that is stopped works out a closer limit before it says what could be better.</summary>
+    public bool Quote { get; init; }
+
     /// <summary>The same for a minute; used instead where time is the scarce thing.</summary>
     public double PointsPerMinute { get; init; }
 }

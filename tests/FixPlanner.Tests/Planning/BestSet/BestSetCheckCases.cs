@@ -78,6 +78,14 @@ public class BestSetCheckCases
     }
 
     [Fact]
+    public void Points_TwoRivalNoises_MeanEnergiesInTheLogarithm()
+    {
+        // Two rivals of energy 2 at one half each beside a rest of 1; 0.9 of the first is taken away: 10 lg(3 / 2.1).
+        Choice choice = new Choice { Sources = [1, 1], PointsPerDecibel = 1 }.Item("a", 1, 1, quiets: [(0, 0.9)]);
+        Assert.Equal(1.549020, choice.Problem(9, 9).Points([true]), 6);
+    }
+
+    [Fact]
     public void Points_TwoFixesOfOneCause_LeaveTheProductOfWhatEachLeaves()
     {
         SetProblem problem = new Choice { Terms = [6] }.Item("a", 1, 1, [(0, 1.0 / 2)]).Item("b", 1, 1, [(0, 1.0 / 3)]).Problem(9, 9);

@@ -32,7 +32,7 @@ public class BestSetSizeTests
         }
     }
 
-    private static GeneratedCar Wide(int seed, int fixes, double limits)
+    internal static GeneratedCar Wide(int seed, int fixes, double limits)
     {
         GeneratedCar car = new(seed, fixes, fixes * 74 / 112);
         car.Problem.MoneyCents = (int)(car.Problem.MoneyCents * limits);
