@@ -36,6 +36,11 @@ public sealed class Beliefs
     /// <returns>0 to 1; 0 for an unknown id.</returns>
     public double Probability(string mechanism) => network.Cause(mechanism) is var c and >= 0 ? result.Marginals[c] : 0;
 
+    /// <summary>Chance of a cause before anything was answered.</summary>
+    /// <param name="mechanism">The cause.</param>
+    /// <returns>0 to 1; 0 for an unknown id.</returns>
+    public double Prior(string mechanism) => network.Cause(mechanism) is var c and >= 0 ? priors[c] : 0;
+
     /// <summary>The reasons for a cause, strongest first.</summary>
     /// <param name="mechanism">The cause.</param>
     /// <returns>Every answer that moves it by more than a ten-thousandth of log-odds.</returns>

@@ -115,8 +115,14 @@ public enum LeftOutWhy
     /// <summary>Measured, and shown not to work.</summary>
     Failed,
 
-    /// <summary>No aim of the owner gains by it as believed now.</summary>
+    /// <summary>No aim of the owner gains by it, even if its causes are there.</summary>
     NoGain,
+
+    /// <summary>Its causes are not likely enough as believed now.</summary>
+    NoCause,
+
+    /// <summary>It would have been chosen before the car was looked at; what was seen speaks for others.</summary>
+    LookedBetterBefore,
 
     /// <summary>It alone is over the budget or the hours.</summary>
     TooDear,

@@ -58,7 +58,7 @@ internal sealed class PlanDrawing
         TrialWorth worth = new(model.Effects.Layout, model.Draws, worlds, choice.Working(), choice.Worth, choice.Belief);
         foreach (int fix in choice.Chosen)
         {
-            if (model.Fixes[fix].Trial is { Shows: { } on, StandardError: > 0 and { } error } trial)
+            if (model.Fixes[fix].Trial is { Shows: { } on } trial && TrialNoise.StandardError(trial, model.Pack.Scales) is { } error)
             {
                 double inTable = on == EffectOn.Drag ? 100 * error / choice.Car.DragAreaSquareMetres.Likely : error;
                 trials[fix] = worth.Of(new(fix, on, inTable, (int)Math.Round(trial.CostEur * 100), (int)Math.Round(trial.Hours * 60)), choice.Answer.Points);
@@ -67,7 +67,7 @@ internal sealed class PlanDrawing
     }
 
     /// <summary>Drag area of this car in each draw, in m2: frontal area times drag coefficient.</summary>
-    private static double[] DragAreas(Choice choice)
+    public static double[] DragAreas(Choice choice)
     {
         Triangle area = choice.Car.FrontalAreaSquareMetres;
         Triangle coefficient = choice.Car.DragCoefficient;

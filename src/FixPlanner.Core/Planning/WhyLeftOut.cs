@@ -1,5 +1,7 @@
+using FixPlanner.Core.Diagnosis;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Planning.BestSet;
+using FixPlanner.Core.Planning.Effects;
 
 namespace FixPlanner.Core.Planning;
 
@@ -7,8 +9,9 @@ namespace FixPlanner.Core.Planning;
 internal static class WhyLeftOut
 {
     /// <summary>All fixes left out, in the order of their ids.</summary>
-    public static IReadOnlyList<LeftOut> All(PlanModel model, Choice choice)
+    public static IReadOnlyList<LeftOut> All(PlanModel model, Choice choice, Beliefs beliefs)
     {
+        bool[] before = BeforeLooking(model, choice, beliefs);
         List<LeftOut> all = [];
         for (int i = 0; i < model.Fixes.Length; i++)
         {
@@ -22,7 +25,7 @@ internal static class WhyLeftOut
             }
             else if (!choice.Answer.Chosen[i] && !choice.Fitted[i])
             {
-                all.Add(WhyNot(model, choice, i));
+                all.Add(before[i] && WhyNot(model, choice, i) is { Why: LeftOutWhy.NoCause or LeftOutWhy.NoGain or LeftOutWhy.Dominated or LeftOutWhy.BetterElsewhere } now ? LookedBetter(model, beliefs, now) : WhyNot(model, choice, i));
             }
         }
 
@@ -35,7 +38,10 @@ internal static class WhyLeftOut
         Fix fix = model.Fixes[i];
         if (p.Points(model.Flags([i])) - p.Points(new bool[model.Fixes.Length]) <= TieBreak.Tolerance)
         {
-            return new(fix, LeftOutWhy.NoGain, "nothing that matters to you gains by it, as far as is known now");
+            (string cause, double chance) = Likeliest(model, choice, fix);
+            return IfCause(model, choice, i) <= TieBreak.Tolerance ? new(fix, LeftOutWhy.NoGain, "nothing that matters to you gains by it, even if its cause is there")
+                : chance < 0.5 ? new(fix, LeftOutWhy.NoCause, $"its cause is not likely enough here: {cause} {100 * chance:0} %")
+                : new(fix, LeftOutWhy.NoGain, "on this car it spoils as much for you as it mends, or the rest drowns it");
         }
 
         if (p.Cents[i] > p.MoneyCents)
@@ -63,5 +69,39 @@ internal static class WhyLeftOut
         return p.Points(with) - choice.Answer.Points <= TieBreak.Tolerance
             ? new(fix, LeftOutWhy.Dominated, "what is in the plan already does this")
             : new(fix, LeftOutWhy.BetterElsewhere, $"the money and hours do more elsewhere: it would add {p.Points(with) - choice.Answer.Points:0.00} points");
+    }
+
+    /// <summary>The best set before anything was looked at.</summary>
+    private static bool[] BeforeLooking(PlanModel model, Choice choice, Beliefs beliefs)
+    {
+        CarProblem car = choice.Working();
+        car.Fill(choice.Figures, model.InOrder(beliefs.PriorProbabilities), choice.Worth);
+        return choice.Situation.Findings.Count == 0 ? new bool[model.Fixes.Length] : choice.Solver.Solve(car.Problem, choice.Limits).Chosen;
+    }
+
+    private static LeftOut LookedBetter(PlanModel model, Beliefs beliefs, LeftOut now)
+    {
+        (Mechanism? cause, double fall) = now.Fix.ActsOn.Keys.Select(id => model.Pack.Mechanism(id)!)
+            .Select(m => (Cause: m, Fall: beliefs.Prior(m.Id) - beliefs.Probability(m.Id)))
+            .OrderByDescending(x => x.Fall).ThenBy(x => x.Cause.Id, StringComparer.Ordinal).FirstOrDefault();
+        string why = cause is not null && fall > 0.01
+            ? $"'{cause.Title}' went from {100 * beliefs.Prior(cause.Id):0} % to {100 * beliefs.Probability(cause.Id):0} % by what was seen"
+            : "what was seen speaks for other fixes";
+        return now with { Why = LeftOutWhy.LookedBetterBefore, InWords = $"looked better before the car was looked at: {why}" };
+    }
+
+    /// <summary>Points of the fix alone if all its causes are there.</summary>
+    private static double IfCause(PlanModel model, Choice choice, int fix)
+    {
+        double Of(EffectTable table) => Enumerable.Range(table.FixStart[fix], table.FixStart[fix + 1] - table.FixStart[fix]).Sum(row => table.PlusGood[row].Mean * choice.Worth.PerUnit(table.On[row]));
+        EffectLayout layout = model.Effects.Layout;
+        return Of(layout.Additive) + Of(layout.Noise);
+    }
+
+    private static (string Cause, double Chance) Likeliest(PlanModel model, Choice choice, Fix fix)
+    {
+        (string id, double chance) = fix.ActsOn.Keys.Select(id => (Id: id, Chance: choice.Belief[model.Effects.CauseNumber(model.Pack.Mechanism(id)!.Id)]))
+            .OrderByDescending(x => x.Chance).ThenBy(x => x.Id, StringComparer.Ordinal).FirstOrDefault();
+        return id is null ? ("none is named,", 0) : ($"'{model.Pack.Mechanism(id)!.Title}'", chance);
     }
 }

@@ -167,9 +167,13 @@ public class PlannerTests
         (Situation s, Beliefs beliefs) = ShippedPack.Look(ShippedPack.Car(5));
         string[] plan = [.. ShippedPack.Planner.Make(s, beliefs, PlanDepth.Quick).Plan.Items.Select(i => i.Fix.Id)];
         WhatIf same = ShippedPack.Planner.Try(s, beliefs, plan);
-        Assert.Equal(same.PlanPoints, same.Points, 9);
+        Assert.Equal(same.Proposed, same.Ticked);
+        Assert.Equal(same.BestPoints, same.Ticked.Points, 9);
         Assert.Empty(same.Against);
-        Assert.Equal(same.PlanChanges, same.Changes);
+        Assert.Empty(same.ComesIn);
+        Assert.Empty(same.GoesOut);
+        Assert.NotEmpty(same.Changes);
+        Assert.All(same.Changes, c => Assert.Equal(c.Proposed, c.Ticked));
         WhatIf everything = ShippedPack.Planner.Try(s, beliefs, [.. ShippedPack.Pack.Fixes.Select(f => f.Id)]);
         Assert.Contains(everything.Against, a => a.StartsWith("costs", StringComparison.Ordinal));
         Assert.Contains(everything.Against, a => a.StartsWith("not together", StringComparison.Ordinal));
