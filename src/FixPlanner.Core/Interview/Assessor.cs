@@ -32,6 +32,17 @@ public sealed class Assessor
         return Made(s, beliefs, planner.Make(s, beliefs, depth, stop));
     }
 
+    /// <summary>What a set that the owner ticked brings.</summary>
+    /// <param name="under">What follows from the logbook under which it is tried.</param>
+    /// <param name="ticked">Ids of the fixes ticked.</param>
+    /// <param name="proposed">Ids of the set to compare with.</param>
+    /// <returns>What it brings beside the other, and what stands against it.</returns>
+    public WhatIf Try(Assessment under, IReadOnlyCollection<string> ticked, IReadOnlyCollection<string> proposed)
+    {
+        ArgumentNullException.ThrowIfNull(under);
+        return planner.Try(under.Situation, under.Beliefs, ticked, proposed);
+    }
+
     /// <summary>Works out everything in steps: first what each question is worth, then the draws. The last step is the whole.</summary>
     /// <param name="quick">What follows at once from the same logbook.</param>
     /// <param name="hurry">When it is set before the questions are finished, the best found by then is a step of its own.</param>

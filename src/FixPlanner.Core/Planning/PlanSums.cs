@@ -43,7 +43,8 @@ internal static class PlanSums
 
     private static Spread Force(Spread dragArea) => dragArea.Scaled(EffectNames.NewtonsPerSquareMetreAt100);
 
-    private static IReadOnlyList<EffectSpread> Recomputed(IReadOnlyList<EffectSpread> sums, Choice choice, IReadOnlyList<Fix> set, ISetPhysics? physics)
+    /// <summary>Sums with what physics says of the set instead, where it can.</summary>
+    public static IReadOnlyList<EffectSpread> Recomputed(IReadOnlyList<EffectSpread> sums, Choice choice, IReadOnlyList<Fix> set, ISetPhysics? physics)
     {
         IReadOnlyDictionary<EffectOn, Spread>? computed = physics?.Changes(choice.Situation, set);
         return computed is null ? sums : [.. sums.Select(e => computed.TryGetValue(e.On, out Spread spread) ? e with { AsBelieved = spread, IfCause = spread } : e)];

@@ -113,7 +113,7 @@ public sealed class Planner
         return new(
             gates,
             items,
-            WhyLeftOut.All(model, choice),
+            WhyLeftOut.All(model, choice, beliefs),
             totals,
             [],
             drawing?.Robustness.Regret,
@@ -131,11 +131,15 @@ public sealed class Planner
     /// <param name="s">What is known.</param>
     /// <param name="beliefs">What is believed.</param>
     /// <param name="ticked">Ids of the fixes ticked; unknown ids are ignored.</param>
+    /// <param name="proposed">Ids of the set to compare with; null for the best set of this situation.</param>
     /// <returns>What it brings, and what stands against it.</returns>
-    public WhatIf Try(Situation s, Beliefs beliefs, IReadOnlyCollection<string> ticked)
+    public WhatIf Try(Situation s, Beliefs beliefs, IReadOnlyCollection<string> ticked, IReadOnlyCollection<string>? proposed = null)
     {
         ArgumentNullException.ThrowIfNull(ticked);
-        return WhatIf.Of(model, new(model, s, beliefs, CancellationToken.None), [.. ticked.Select(model.Number).Where(n => n >= 0)]);
+        ArgumentNullException.ThrowIfNull(beliefs);
+        Choice choice = new(model, s, beliefs, CancellationToken.None);
+        int[] Numbers(IEnumerable<string> ids) => [.. ids.Select(model.Number).Where(n => n >= 0).Distinct()];
+        return WhatIf.Of(model, choice, beliefs, Numbers(ticked), proposed is null ? choice.Chosen : Numbers(proposed), Physics);
     }
 
     private Plan WithMore(Plan plan, Choice choice, Beliefs beliefs, PlanDrawing drawing, CancellationToken stop)

@@ -20,6 +20,7 @@ internal sealed class PlainFace
     private readonly TextReader input;
     private readonly TextWriter output;
     private readonly OpenLogbook book;
+    private readonly KnowledgePack pack;
     private readonly Interviewer interviewer;
     private readonly Assessor assessor;
     private readonly DateOnly today;
@@ -28,7 +29,7 @@ internal sealed class PlainFace
 
     private PlainFace(TextReader input, TextWriter output, OpenLogbook book, KnowledgePack pack, DateOnly today)
     {
-        (this.input, this.output, this.book, this.today) = (input, output, book, today);
+        (this.input, this.output, this.book, this.pack, this.today) = (input, output, book, pack, today);
         interviewer = new(pack, today);
         assessor = new(pack);
     }
@@ -93,7 +94,7 @@ internal sealed class PlainFace
         }
 
         Results();
-        return ExitCode.Done;
+        return WhatIf();
     }
 
     private int End(Ending ending)
@@ -284,6 +285,33 @@ internal sealed class PlainFace
             _ when question.Choices.FirstOrDefault(c => c.Id == text || c.Text == text) is { } choice => new GivenChoice(choice.Id, hesitant),
             _ => null,
         };
+    }
+
+    private int WhatIf()
+    {
+        Say("");
+        Say("What if? Type w to try other limits, speed, weights and fixes; Enter alone: done.");
+        while (Read() is "w")
+        {
+            IReadOnlyList<LogbookEdit> wish = new WhatIfLines(new(assessor, today), pack, Read, Say).Run(Assess(PlanDepth.Quick));
+            if (wish.Count == 0)
+            {
+                break;
+            }
+
+            (bool kept, IReadOnlyList<Files.Problems.Problem> said) = book.Keep(wish);
+            Desk.Say(said);
+            if (!kept)
+            {
+                return End(Ending.CannotKeep);
+            }
+
+            Say("kept");
+            Results();
+            Say("What if? Type w to try more; Enter alone: done.");
+        }
+
+        return ExitCode.Done;
     }
 
     private void Results()

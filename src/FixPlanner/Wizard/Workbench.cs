@@ -16,7 +16,8 @@ internal sealed class Workbench
     public Workbench(OpenLogbook book, KnowledgePack pack, DateOnly today)
     {
         (Book, Pack, Today, Interviewer) = (book, pack, today, new(pack, today));
-        Foresight = new(new Assessor(pack), today);
+        Assessor assessor = new(pack);
+        (Foresight, Supposing) = (new(assessor, today), new(assessor, today));
         State = new(Interviewer.Start(book.Logbook));
     }
 
@@ -29,6 +30,9 @@ internal sealed class Workbench
     public Interviewer Interviewer { get; }
 
     public Foresight Foresight { get; }
+
+    /// <summary>Answers what if.</summary>
+    public Supposing Supposing { get; }
 
     /// <summary>Where the person is.</summary>
     public WizardState State { get; set; }

@@ -36,24 +36,31 @@ internal sealed class EffectDraws
     /// <returns>For each single fix its quantities; then those of the set.</returns>
     public (IReadOnlyList<EffectSpread>[] Fixes, IReadOnlyList<EffectSpread> Set) Run(IReadOnlyList<int> fixes, bool[] set)
     {
+        int[] whole = [.. Enumerable.Range(0, set.Length).Where(i => set[i])];
+        IReadOnlyList<EffectSpread>[] all = Of([.. fixes.Select(f => new[] { f }), whole]);
+        return (all[..^1], all[^1]);
+    }
+
+    /// <summary>Ranges of several sets from the same draws, as many as there are worlds.</summary>
+    /// <param name="sets">The fixes of each set, without what is fitted.</param>
+    /// <returns>For each set its quantities.</returns>
+    public IReadOnlyList<EffectSpread>[] Of(IReadOnlyList<int[]> sets)
+    {
         EffectFigures figures = new(layout);
-        SetCount[] singles = [.. fixes.Select(f => new SetCount(layout, [f], worlds.Length))];
-        SetCount whole = new(layout, [.. set.Index().Where(s => s.Item).Select(s => s.Index)], worlds.Length);
+        SetCount[] counts = [.. sets.Select(s => new SetCount(layout, s, worlds.Length))];
         double[] left = new double[layout.Cells.Length];
         double[] energy = new double[layout.SourceCause.Length];
         for (int draw = 0; draw < worlds.Length; draw++)
         {
             figures.DeriveAt(draws.Effect(draw));
             (double rest, double carried) = OnTheCar(figures, left, energy);
-            foreach (SetCount single in singles)
+            foreach (SetCount count in counts)
             {
-                single.Count(draw, figures, worlds[draw], left, energy, rest, carried, dragAreas[draw]);
+                count.Count(draw, figures, worlds[draw], left, energy, rest, carried, dragAreas[draw]);
             }
-
-            whole.Count(draw, figures, worlds[draw], left, energy, rest, carried, dragAreas[draw]);
         }
 
-        return ([.. singles.Select(s => s.Spreads())], whole.Spreads());
+        return [.. counts.Select(c => c.Spreads())];
     }
 
     /// <summary>What is left of each cell and source if its cause is there, after what is fitted; noise of the rest; glass load that sealing already brought.</summary>

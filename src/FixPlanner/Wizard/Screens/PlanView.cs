@@ -25,6 +25,7 @@ internal static class PlanView
                     i.Fix.Id,
                     [$"{i.Rank} {Prose.Plain(i.Fix.Title)}{(i.HeldBy.Count > 0 ? " (first check)" : "")}", Stage(i), $"{i.Fix.Cost.Likely:0}", $"{i.Fix.Hours.Likely:0.#}", i.InBestSetShare is { } s ? $"{100 * s:0} %" : "-"],
                     () => [.. PlanDocument.CardOf(a, i).SelectMany(b => Lines.Of(new Document("", [b])).Skip(2))])),
+                .. a.Plan.Depth == PlanDepth.Full ? [new RowModel("standing", ["How well it stands, and what more money or time would buy", "", "", "", ""], () => [.. Lines.Of(new Document("", PlanDocument.StandingOf(a))).Skip(2)])] : Array.Empty<RowModel>(),
                 RowModel.Heading("Left out, and why"),
                 .. a.Plan.LeftOut.Where(l => l.Why != LeftOutWhy.NotForThisCar).OrderBy(l => l.Why).ThenBy(l => l.Fix.Id, StringComparer.Ordinal)
                     .Select(l => new RowModel("out:" + l.Fix.Id, [Prose.Plain(l.Fix.Title), "", "", "", ""], () => [Lines.Of(l.Fix.What), Lines.Named("Left out", l.InWords)])),

@@ -6,7 +6,7 @@ namespace FixPlanner.Wizard.Side;
 internal static class SideScreens
 {
     /// <summary>One of each, for one sitting.</summary>
-    public static IReadOnlyList<ISideScreen> All() => [];
+    public static IReadOnlyList<ISideScreen> All() => [new WhatIfScreen()];
 
     /// <summary>Screens for their own kinds of models.</summary>
     public static IReadOnlyList<IScreen> Views() => [];
