@@ -39,7 +39,7 @@ internal static class ItemsPart
             yield return effects;
         }
 
-        foreach (Block block in MoneyPart.Of(a))
+        foreach (Block block in StandingPart.Of(a).Concat(MoneyPart.Of(a)))
         {
             yield return block;
         }

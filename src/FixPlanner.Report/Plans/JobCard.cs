@@ -88,7 +88,7 @@ internal static class JobCard
             ("Paid for the gate", item.ForGate is { } g ? Prose.Plain(g.Gate.Title) : ""),
             ("First check", string.Join("; ", item.HeldBy.Select(x => Prose.Plain(x.Gate.Title)))),
             ("Must be so first", Prose.Plain(fix.Prerequisites)),
-            ("Try first", fix.Trial is { } trial ? $"{Prose.Plain(trial.Do)} (about {trial.CostEur:0} EUR, {trial.Hours:0.#} h)" : ""),
+            ("Try first", fix.Trial is { } trial ? $"{Prose.Plain(trial.Do)} (about {trial.CostEur:0} EUR, {trial.Hours:0.#} h){Odds(item)}" : ""),
             ("Where", PlanTitles.Zone(pack, fix.Zone)),
             ("Cost", $"{Shown.Money(fix.Cost)}; own time {Shown.Hours(fix.Hours)}; work for: {fix.Skill.ToString().ToLowerInvariant()}"),
             ("Materials", Prose.Plain(fix.Materials)),
@@ -102,6 +102,11 @@ internal static class JobCard
         ];
         return facts.Where(f => f.Value.Length > 0).Select(f => $"{f.Name}: {f.Value}");
     }
+
+    // What it is worth to try before the lasting work, and what the trial is likely to show.
+    private static string Odds(PlanItem item) => item.Trial is { } odds
+        ? $"; worth {Shown.Number(odds.Points)} points beforehand; it shows better in {Shown.Percent(odds.ChanceOfBetter)} and worse in {Shown.Percent(odds.ChanceOfWorse)} of the draws, else nothing that can be told from noise"
+        : "";
 
     private static string Because(KnowledgePack pack, PlanReason reason)
     {

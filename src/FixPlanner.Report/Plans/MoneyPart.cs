@@ -9,6 +9,8 @@ namespace FixPlanner.Report.Plans;
 /// <summary>What more money would buy, the benefit against the budget, and what waits for a sign-off.</summary>
 internal static class MoneyPart
 {
+    private const int MostSteps = 8;
+
     public static IEnumerable<Block> Of(Assessment a)
     {
         if (a.Plan.MoreMoney is { } more)
@@ -23,6 +25,12 @@ internal static class MoneyPart
         if (a.Plan.Frontier.Count > 1)
         {
             yield return Frontier(a.Plan);
+            yield return Steps(a);
+        }
+
+        if (a.Plan.HoursFrontier.Count > 1)
+        {
+            yield return Hours(a.Plan);
         }
 
         if (a.Plan.Waiting.Count > 0)
@@ -33,6 +41,30 @@ internal static class MoneyPart
     }
 
     private static string Titles(Assessment a, IReadOnlyList<string> fixes) => string.Join("; ", fixes.Select(f => PlanTitles.Fix(a.Situation.Pack, f)));
+
+    /// <summary>The steps round the budget: from which money on what comes in and what gives way.</summary>
+    private static Table Steps(Assessment a)
+    {
+        IReadOnlyList<FrontierStep> all = a.Plan.Frontier;
+        double budget = a.Plan.Totals.BudgetEur ?? all[^1].BudgetEur;
+        int at = Math.Max(0, all.Count(s => s.BudgetEur <= budget) - 1);
+        int from = Math.Clamp(at - (MostSteps / 2), 1, Math.Max(1, all.Count - MostSteps));
+        return new(["From EUR", "Points", "Comes in", "Gives way"], [.. Enumerable.Range(from, Math.Min(MostSteps, all.Count - from)).Select(i => (IReadOnlyList<string>)[
+            $"{all[i].BudgetEur:0.##}", Shown.Number(all[i].Points), Titles(a, [.. all[i].Fixes.Except(all[i - 1].Fixes)]), Titles(a, [.. all[i - 1].Fixes.Except(all[i].Fixes)])])])
+        { Stacked = true };
+    }
+
+    private static Picture Hours(Plan plan)
+    {
+        HoursStep last = plan.HoursFrontier[^1];
+        double most = Math.Max(last.Hours, plan.Totals.HoursLimit ?? 0);
+        string limit = plan.Totals.HoursLimit is { } hours ? $" The broken line is the limit of {hours:0.#} h." : "";
+        return Charts.Picture(new("frontier-hours", "Benefit against own hours", "own work, h", "points for your aims", [new("best set for those hours", [.. plan.HoursFrontier.Select(s => (s.Hours, s.Points)), (most, last.Points)], Stairs: true)])
+        {
+            Spans = plan.Totals.HoursLimit is { } said ? [new("limit", said, said, "")] : [],
+            Words = $"Benefit against own hours, within the budget: from {plan.HoursFrontier[0].Hours:0.#} h with {Shown.Number(plan.HoursFrontier[0].Points)} points to {last.Hours:0.#} h with {Shown.Number(last.Points)} points; beyond that time brings nothing more.{limit}",
+        });
+    }
 
     private static Picture Frontier(Plan plan)
     {

@@ -45,6 +45,11 @@ public static class PlanDocument
     /// <returns>The card's blocks.</returns>
     public static IReadOnlyList<Block> CardOf(Assessment assessment, PlanItem item) => [.. JobCard.Of(assessment, item)];
 
+    /// <summary>How well the plan stands, what more money would buy, and the benefit against money and hours.</summary>
+    /// <param name="assessment">What follows from the logbook, fully worked out.</param>
+    /// <returns>The blocks; none before it is worked out.</returns>
+    public static IReadOnlyList<Block> StandingOf(Assessment assessment) => [.. StandingPart.Of(assessment), .. MoneyPart.Of(assessment)];
+
     // With what it was made, so that it can be made again: the same logbook, pack and seed give the same bytes.
     private static string Made(Assessment a)
     {

@@ -39,6 +39,7 @@ public static class PlanJson
             Waiting(json, a.Plan);
             Totals(json, a.Plan);
             Frontier(json, a.Plan);
+            StandingPart.Write(json, a.Plan);
             Next(json, a);
             json.WriteStartArray("cautions");
             foreach (string caution in PlanWords.Cautions)
@@ -173,6 +174,9 @@ public static class PlanJson
             json.WriteEndArray();
             Strings(json, "cautions", [.. i.Fix.SafetyNote.Length > 0 ? [Prose.Plain(i.Fix.SafetyNote)] : Array.Empty<string>(), .. i.WithTheWork.Select(g => $"{Prose.Plain(g.Title)}: {Prose.Plain(g.RequiredAction)}"), .. i.BeforeFastUse.Select(g => $"before driving faster than now: {Prose.Plain(g.Title)}")]);
             json.WriteString("trial", i.Fix.Trial is { } trial ? Prose.Plain(trial.Do) : null);
+            TrialValue(json, i.Trial);
+            Number(json, "in_best_set_share_error", i.InBestSetShareError);
+            json.WriteString("effects_from", Prose.Plain(i.Fix.EffectsBasis.Text));
             json.WriteString("reversible", PlanWords.Reversible(i.Fix));
             json.WriteString("legal", Prose.Plain(i.Fix.LegalNote.Length > 0 ? i.Fix.LegalNote : a.Situation.Pack.Scales.DefaultLegalNote));
             json.WriteStartArray("verify");
@@ -258,6 +262,21 @@ public static class PlanJson
         Number(json, "overrun_probability", t.OverrunProbability);
     }
 
+    private static void TrialValue(Utf8JsonWriter json, TrialOdds? odds)
+    {
+        if (odds is null)
+        {
+            json.WriteNull("trial_value");
+            return;
+        }
+
+        json.WriteStartObject("trial_value");
+        Number(json, "points", odds.Points);
+        Number(json, "chance_of_better", odds.ChanceOfBetter);
+        Number(json, "chance_of_worse", odds.ChanceOfWorse);
+        json.WriteEndObject();
+    }
+
     private static void Frontier(Utf8JsonWriter json, Plan plan)
     {
         json.WriteStartArray("frontier");
@@ -265,6 +284,17 @@ public static class PlanJson
         {
             json.WriteStartObject();
             Number(json, "budget_eur", step.BudgetEur);
+            Number(json, "benefit", step.Points);
+            Strings(json, "fixes", step.Fixes);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("frontier_hours");
+        foreach (HoursStep step in plan.HoursFrontier)
+        {
+            json.WriteStartObject();
+            Number(json, "hours", step.Hours);
             Number(json, "benefit", step.Points);
             Strings(json, "fixes", step.Fixes);
             json.WriteEndObject();
@@ -294,7 +324,7 @@ public static class PlanJson
         json.WriteEndObject();
     }
 
-    private static void Strings(Utf8JsonWriter json, string name, IEnumerable<string> items)
+    internal static void Strings(Utf8JsonWriter json, string name, IEnumerable<string> items)
     {
         json.WriteStartArray(name);
         foreach (string item in items)
@@ -319,7 +349,7 @@ public static class PlanJson
     }
 
     // Nine significant figures: more is noise, and the same on every machine.
-    private static void Number(Utf8JsonWriter json, string name, double? value)
+    internal static void Number(Utf8JsonWriter json, string name, double? value)
     {
         if (value is not { } number)
         {
