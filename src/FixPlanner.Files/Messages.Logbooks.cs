@@ -28,4 +28,7 @@ internal static partial class Messages
 
     public static Problem DoubleFinding(Place place, string observation) => new(
         "FP1207", Severity.Warning, place, $"'{observation}' is answered twice in this round", "only the last of the two counts", "take one of the two out, or put it in a round of its own");
+
+    public static Problem NotAGridRow(Place place, string row, int length) => new(
+        "FP1208", Severity.Error, place, $"'{row}' is not a row of this tuft grid", "a letter stands for a tuft, and every row has as many as the first", $"write {length} letters: s steady, w waving, l lifted, r reversed, a point for not readable");
 }

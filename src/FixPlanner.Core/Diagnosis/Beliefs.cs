@@ -1,5 +1,6 @@
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Measurement.Learning;
 using FixPlanner.Core.Physics.Uncertainty;
 
 namespace FixPlanner.Core.Diagnosis;
@@ -13,13 +14,32 @@ public sealed class Beliefs
     private readonly BeliefNetwork network;
     private readonly double[] priors;
     private readonly Given[] given;
+    private readonly MeasuredFactor[] measured;
     private readonly Elimination result;
     private double[][]? withoutEach;
+    private Beliefs? beforeMeasured;
 
-    private Beliefs(BeliefNetwork network, double[] priors, Given[] given, Beliefs? from)
+    private Beliefs(BeliefNetwork network, double[] priors, Given[] given, MeasuredFactor[] measured, Beliefs? from)
     {
-        (this.network, this.priors, this.given) = (network, priors, given);
-        result = from is not null && given.SequenceEqual(from.given) ? from.result.Again(priors) : Run(given);
+        (this.network, this.priors, this.given, this.measured) = (network, priors, given, measured);
+        result = from is not null && given.SequenceEqual(from.given) && measured.SequenceEqual(from.measured) ? from.result.Again(priors) : Run(given, measured);
+    }
+
+    /// <summary>The same answers without anything that was measured of fixes; these beliefs themselves when nothing was.</summary>
+    public Beliefs BeforeMeasured => measured.Length == 0 ? this : beforeMeasured ??= new(network, priors, given, [], null);
+
+    /// <summary>What measured fixes say of a cause, strongest first: the change of its log-odds when that measurement is taken away.</summary>
+    /// <param name="mechanism">The cause.</param>
+    /// <returns>Every measurement that moves it by more than a ten-thousandth of log-odds.</returns>
+    public IReadOnlyList<(MeasuredEffect Effect, double LogOdds)> MeasuredReasons(string mechanism)
+    {
+        int cause = network.Cause(mechanism);
+        return cause < 0 || priors[cause] is 0 or 1
+            ? []
+            : [.. measured
+                .Select((m, i) => (m.Effect, LogOdds: LogOdds(result.Marginals[cause]) - LogOdds(Run(given, [.. measured.Where((_, k) => k != i)]).Marginals[cause])))
+                .Where(r => Math.Abs(r.LogOdds) > 1e-4)
+                .OrderByDescending(r => Math.Abs(r.LogOdds)).ThenBy(r => r.Effect.Fix.Id, StringComparer.Ordinal)];
     }
 
     /// <summary>Chance of each cause, in the pack's order, 0 to 1.</summary>
@@ -116,14 +136,17 @@ public sealed class Beliefs
             }
         }
 
-        return new(network, priors, [.. given], from);
+        return new(network, priors, [.. given], [.. MeasuredEffect.All(situation).Select(m => MeasuredFactor.Of(network, m)).OfType<MeasuredFactor>()], from);
     }
 
     private static double LogOdds(double p) => Math.Log(p) - Math.Log(1 - p);
 
-    private Elimination Run(Given[] answers) => Elimination.Run(priors, Factors(answers), network.Order);
+    private Elimination Run(Given[] answers) => Run(answers, measured);
 
-    private List<Factor> Factors(Given[] answers) => [.. answers.Select(g => new Factor(g.Question.Causes, Row(g, Powers(g, answers))))];
+    private Elimination Run(Given[] answers, MeasuredFactor[] effects) => Elimination.Run(priors, Factors(answers, effects), network.Order);
+
+    private List<Factor> Factors(Given[] answers, MeasuredFactor[] effects) =>
+        [.. answers.Select(g => new Factor(g.Question.Causes, Row(g, Powers(g, answers)))), .. effects.Select(m => m.Factor)];
 
     // Likelihood of what was answered: a hesitant answer is a weighted sum of rows.
     private static double[] Row(Given g, double[]? powers)
@@ -196,6 +219,15 @@ public sealed class Beliefs
     }
 
     private static double Loudness(Given g, int cause) => Array.IndexOf(g.Question.Causes, cause) is var c and >= 0 ? g.Question.Loudness(c, g.Answer, g.Lowered) : 0;
+
+    // A measured effect of a fix speaks of the causes that the fix works through.
+    private sealed record MeasuredFactor(MeasuredEffect Effect, Factor Factor)
+    {
+        public static MeasuredFactor? Of(BeliefNetwork network, MeasuredEffect effect) =>
+            EffectBelief.Of(network.Pack, effect.Fix, effect.On) is { } belief
+                ? new(effect, new([.. belief.Causes.Select(network.Cause)], belief.Likelihood(effect.Estimate, effect.StandardError)))
+                : null;
+    }
 
     private sealed record Given(QuestionTables Question, int Answer, double Weight, int Round, int Lowered);
 }

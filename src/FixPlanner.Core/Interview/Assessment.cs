@@ -1,6 +1,7 @@
 using FixPlanner.Core.Diagnosis;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning;
+using FixPlanner.Core.Planning.Learning;
 using FixPlanner.Core.Safety;
 
 namespace FixPlanner.Core.Interview;
@@ -16,4 +17,8 @@ public sealed record Assessment(
     Beliefs Beliefs,
     IReadOnlyList<GateStatus> Gates,
     Plan Plan,
-    IReadOnlyDictionary<QuestionKey, double> Gains);
+    IReadOnlyDictionary<QuestionKey, double> Gains)
+{
+    /// <summary>What was learned from measured fixes.</summary>
+    public IReadOnlyList<LearnedEffect> Learned { get; init; } = [];
+}

@@ -2,6 +2,7 @@ using FixPlanner.Core.Diagnosis;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning;
+using FixPlanner.Core.Planning.Learning;
 
 namespace FixPlanner.Core.Interview;
 
@@ -10,6 +11,7 @@ public sealed class Assessor
 {
     private readonly BeliefNetwork network;
     private readonly Planner planner;
+    private LearnedPlanner? learned;
 
     /// <summary>Compiles a pack.</summary>
     /// <param name="pack">The pack.</param>
@@ -29,7 +31,7 @@ public sealed class Assessor
     {
         Situation s = Situation.Of(network.Pack, logbook, today);
         Beliefs beliefs = network.Infer(s);
-        return Made(s, beliefs, planner.Make(s, beliefs, depth, stop));
+        return Made(s, beliefs, PlannerFor(s, beliefs).Make(s, beliefs, depth, stop));
     }
 
     /// <summary>What a set that the owner ticked brings.</summary>
@@ -51,10 +53,32 @@ public sealed class Assessor
     public IEnumerable<Assessment> InSteps(Assessment quick, CancellationToken hurry, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(quick);
-        return planner.InSteps(quick.Situation, quick.Beliefs, hurry, stop)
+        return PlannerFor(quick.Situation, quick.Beliefs).InSteps(quick.Situation, quick.Beliefs, hurry, stop)
             .Select(step => Made(quick.Situation, quick.Beliefs, step));
     }
 
     private static Assessment Made(Situation s, Beliefs beliefs, (Plan Plan, IReadOnlyDictionary<AskedFor, double> Gains) made) =>
-        new(s, beliefs, made.Plan.Gates, made.Plan, made.Gains.ToDictionary(g => new QuestionKey(g.Key.IsFact ? QuestionKind.Fact : QuestionKind.Observation, g.Key.Id), g => g.Value));
+        new(s, beliefs, made.Plan.Gates, made.Plan, made.Gains.ToDictionary(g => new QuestionKey(g.Key.IsFact ? QuestionKind.Fact : QuestionKind.Observation, g.Key.Id), g => g.Value))
+        {
+            Learned = LearnedEffect.All(s, beliefs),
+        };
+
+    // Measured effects make a pack of their own; it is compiled anew only when they change.
+    private Planner PlannerFor(Situation s, Beliefs beliefs)
+    {
+        KnowledgePack pack = LearnedPack.Of(s, beliefs);
+        if (ReferenceEquals(pack, s.Pack))
+        {
+            return planner;
+        }
+
+        LearnedPlanner kept = learned is { } made && made.IsFor(pack) ? made : new(pack, new Planner(pack));
+        learned = kept;
+        return kept.Planner;
+    }
+
+    private sealed record LearnedPlanner(KnowledgePack Pack, Planner Planner)
+    {
+        public bool IsFor(KnowledgePack other) => Pack.Fixes.Zip(other.Fixes).All(pair => pair.First.Effects.SequenceEqual(pair.Second.Effects));
+    }
 }

@@ -14,6 +14,10 @@ public sealed record GivenChoice(string Id, bool Hesitant = false) : Given;
 /// <param name="Text">The text.</param>
 public sealed record GivenText(string Text) : Given;
 
+/// <summary>Runs that were read and compared; a face reads files, the interview does not.</summary>
+/// <param name="Reading">What they give.</param>
+public sealed record GivenReading(Reading Reading) : Given;
+
 /// <summary>Not answered, and why.</summary>
 /// <param name="Not">Why.</param>
 public sealed record GivenNot(NotAnswered Not) : Given;

@@ -14,6 +14,7 @@ public sealed class Interviewer
     private readonly DateOnly today;
     private readonly QuestionBook book;
     private readonly Agenda agenda;
+    private readonly ProofTalk proof;
 
     /// <summary>Prepares the interview for a pack and a day.</summary>
     /// <param name="pack">The pack.</param>
@@ -21,7 +22,7 @@ public sealed class Interviewer
     public Interviewer(KnowledgePack pack, DateOnly today)
     {
         (this.pack, this.today) = (pack, today);
-        (book, agenda) = (new(pack), new(pack));
+        (book, agenda, proof) = (new(pack), new(pack), new(pack, today));
     }
 
     /// <summary>Starts: at the first open question of the car, or where a returning person left off.</summary>
@@ -48,7 +49,9 @@ public sealed class Interviewer
     /// <param name="state">The state.</param>
     /// <returns>The question.</returns>
     public Question? Current(InterviewState state) =>
-        state.Place.Question is { } key ? book.Build(key, state.Place.Section, Situation.Of(pack, state.Logbook, today)) : null;
+        state.Place.Question is not { } key ? null
+        : !ProofTalk.IsMine(key.Kind) ? book.Build(key, state.Place.Section, Situation.Of(pack, state.Logbook, today))
+        : ProofTalk.Exists(key, state.Logbook) ? proof.Build(key, Situation.Of(pack, state.Logbook, today)) : null;
 
     /// <summary>All questions of a part with the answers that stand, for the overview that lets one be changed.</summary>
     /// <param name="state">The state.</param>
@@ -80,6 +83,11 @@ public sealed class Interviewer
     public Step Answer(InterviewState state, Given given)
     {
         QuestionKey key = state.Place.Question ?? throw new InvalidOperationException("no question is asked here");
+        if (ProofTalk.IsMine(key.Kind))
+        {
+            return Prove(state, key, given);
+        }
+
         if (given is GivenNothing)
         {
             return new(Next(state with { PassedBy = state.PassedBy.Add(key) }), []);
@@ -137,6 +145,11 @@ public sealed class Interviewer
     /// <returns>The state there.</returns>
     public InterviewState Begin(InterviewState state, Section section)
     {
+        if (section == Section.Proof)
+        {
+            return Move(state, new(section, ProofTalk.First));
+        }
+
         Situation s = Situation.Of(pack, state.Logbook, today);
         QuestionKey? first = agenda.Of(section, s).Where(q => agenda.IsOpen(q, s) && !state.PassedBy.Contains(q)).Select(q => (QuestionKey?)q).FirstOrDefault();
         return Move(state, new(section, first));
@@ -160,6 +173,14 @@ public sealed class Interviewer
     /// <returns>The moments.</returns>
     public IReadOnlyList<LookWhen> OpenMoments(InterviewState state, Assessment assessment) =>
         [.. Enum.GetValues<LookWhen>().Where(w => agenda.NextOnWalk(state with { When = w }, assessment) is not null)];
+
+    private Step Prove(InterviewState state, QuestionKey key, Given given)
+    {
+        (IReadOnlyList<LogbookEdit> edits, Refusal? refusal, QuestionKey? next) = proof.Take(key, state.Logbook, given);
+        return refusal is not null
+            ? new(state, [], refusal)
+            : new(Move(state with { Logbook = edits.Aggregate(state.Logbook, (book, edit) => book.With(edit)) }, new(Section.Proof, next)), edits);
+    }
 
     private (IReadOnlyList<LogbookEdit> Edits, Refusal? Refusal) Edits(InterviewState state, QuestionKey key, Given given)
     {
@@ -211,7 +232,7 @@ public sealed class Interviewer
         string words = $"{fact.Title}: {entry.AsWritten}";
         if (fact.Scope == FactScope.State)
         {
-            (string round, OpenRound? open) = RoundOfToday(logbook);
+            (string round, OpenRound? open) = Rounds.OfToday(logbook, today);
             LogbookEdit set = new SetFact(fact.Id, fact.Scope, round, entry) { InWords = words };
             return (open is null ? [set] : [open, set], null);
         }
@@ -235,28 +256,9 @@ public sealed class Interviewer
             return ([], new("that is not one of the answers", "choose one of the answers"));
         }
 
-        (string round, OpenRound? open) = RoundOfToday(logbook);
+        (string round, OpenRound? open) = Rounds.OfToday(logbook, today);
         string shown = finding.Answer is { } answer ? o.Answers.First(a => a.Id == answer).Text : Words.Of(finding.Not!.Value);
         LogbookEdit set = new SetFinding(round, finding) { InWords = $"{o.Question} {shown}" };
         return (open is null ? [set] : [open, set], null);
-    }
-
-    // Answers of one day in one configuration belong to one round.
-    private (string Round, OpenRound? Open) RoundOfToday(Logbook logbook)
-    {
-        string[] fitted = [.. logbook.OnTheCar];
-        if (logbook.Rounds is [.., { } last] && last.Date == today && last.Fitted.ToHashSet().SetEquals(fitted))
-        {
-            return (last.Id, null);
-        }
-
-        string id = $"look-{logbook.Rounds.Count + 1}";
-        while (logbook.Rounds.Any(r => r.Id == id))
-        {
-            id += "b";
-        }
-
-        Round round = new(id, today, fitted, [], new Dictionary<string, FactEntry>());
-        return (id, new OpenRound(round) { InWords = $"new round: {id}" });
     }
 }

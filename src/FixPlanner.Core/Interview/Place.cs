@@ -24,6 +24,9 @@ public enum Section
     /// <summary>What to do, in which order.</summary>
     Plan,
 
+    /// <summary>Whether it worked.</summary>
+    Proof,
+
     /// <summary>The whole on paper.</summary>
     Report,
 }
@@ -51,11 +54,32 @@ public enum QuestionKind
 
     /// <summary>An observation of the pack.</summary>
     Observation,
+
+    /// <summary>Which change was measured.</summary>
+    ProofOf,
+
+    /// <summary>How a fix was measured; the id is the fix, or empty for pressures alone.</summary>
+    ProofHow,
+
+    /// <summary>In which files the runs of a fix are.</summary>
+    ProofRuns,
+
+    /// <summary>The next value of a reading.</summary>
+    ProofValue,
+
+    /// <summary>In which zone tufts were read.</summary>
+    TuftZone,
+
+    /// <summary>Size, speed and film of a new tuft grid; the id is the zone.</summary>
+    TuftStart,
+
+    /// <summary>A row of a tuft grid; the id is the reading.</summary>
+    TuftRow,
 }
 
 /// <summary>A question, by kind and id.</summary>
 /// <param name="Kind">Kind.</param>
-/// <param name="Id">Id of the fact, aim or observation; empty for the others.</param>
+/// <param name="Id">Id of the fact, aim, observation, fix, reading or zone; empty for the others.</param>
 public readonly record struct QuestionKey(QuestionKind Kind, string Id)
 {
     /// <inheritdoc/>

@@ -28,6 +28,7 @@ public static class Words
         Section.Causes => "Causes",
         Section.Gates => "Safety",
         Section.Plan => "Plan",
+        Section.Proof => "Proof",
         _ => "Report",
     };
 

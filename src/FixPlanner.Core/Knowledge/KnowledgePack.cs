@@ -48,6 +48,12 @@ public sealed record KnowledgePack(
     /// <summary>The closed lists of words, each with what it means.</summary>
     public IReadOnlyList<TermList> Terms { get; init; } = [];
 
+    /// <summary>The same pack with other fixes; everything is found by its id in the new one.</summary>
+    /// <param name="fixes">The fixes, with the ids of the old ones.</param>
+    /// <returns>The pack.</returns>
+    public KnowledgePack WithFixes(IReadOnlyList<Fix> fixes) =>
+        new(Id, Version, Zones, Facts, BodyTemplates, Observations, Mechanisms, fixes, Gates, Sources, Scales, TestDay, Disappointments) { Title = Title, What = What, Terms = Terms };
+
     /// <summary>The zone of that id or draft id, or null.</summary>
     /// <param name="id">Id.</param>
     /// <returns>The zone, or null.</returns>

@@ -36,7 +36,11 @@ public enum Repeatability
 /// <param name="Id">Id within the observation.</param>
 /// <param name="Text">The answer in words.</param>
 /// <param name="Usual">Base rate of this answer on an ordinary car, 0 to 1; null lets the pack's fit decide.</param>
-public sealed record Answer(string Id, string Text, double? Usual = null);
+public sealed record Answer(string Id, string Text, double? Usual = null)
+{
+    /// <summary>Shapes of a tuft grid that give this answer; none where a grid cannot tell.</summary>
+    public IReadOnlyList<GridShape> Grid { get; init; } = [];
+}
 
 /// <summary>A question about the car that is answered by looking, feeling, hearing or measuring.</summary>
 /// <param name="Id">Id in kebab-case.</param>

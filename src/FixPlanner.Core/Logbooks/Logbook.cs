@@ -100,26 +100,6 @@ public sealed record SignOff(string Gate, string Kind, string By, string Role, D
 /// <param name="Date">Day.</param>
 public sealed record Acknowledgement(string Gate, DateOnly? Date);
 
-/// <summary>Something that was measured; files are named, not copied in.</summary>
-/// <param name="Kind">Kind: runs, pressure, tuft_grid, sound, fuel, ride_height, temperature, dirt.</param>
-/// <param name="Date">Day, or null.</param>
-/// <param name="Files">Files it is in.</param>
-/// <param name="Fix">The fix it is about, or null.</param>
-/// <param name="Note">Note.</param>
-public sealed record Reading(string Kind, DateOnly? Date, IReadOnlyList<string> Files, string? Fix, string? Note)
-{
-    /// <summary>The result, when one was worked out and kept.</summary>
-    public MeasuredChange? Result { get; init; }
-}
-
-/// <summary>A measured change that the logbook keeps.</summary>
-/// <param name="On">The quantity, for instance drag_area_m2 or noise_dba.</param>
-/// <param name="Estimate">Best estimate, minus is less.</param>
-/// <param name="Low">Lower end of the 95 % interval.</param>
-/// <param name="High">Upper end of the 95 % interval.</param>
-/// <param name="Verdict">The verdict's word, for instance shown-better.</param>
-public sealed record MeasuredChange(string On, double Estimate, double Low, double High, string Verdict);
-
 /// <summary>What the owner can and wants to spend, and what is planned.</summary>
 public sealed record Limits
 {

@@ -93,6 +93,23 @@ public sealed record AddAcknowledgement(Acknowledgement Acknowledgement) : Logbo
 /// <param name="Reading">The reading.</param>
 public sealed record AddReading(Reading Reading) : LogbookEdit;
 
+/// <summary>Adds a value to a reading.</summary>
+/// <param name="Reading">Id of the reading.</param>
+/// <param name="Value">The value as written.</param>
+public sealed record AddReadingValue(string Reading, string Value) : LogbookEdit;
+
+/// <summary>Writes a row of a tuft grid.</summary>
+/// <param name="Reading">Id of the reading.</param>
+/// <param name="Row">From 0; the grid has it already.</param>
+/// <param name="Letters">One letter a tuft.</param>
+public sealed record SetGridRow(string Reading, int Row, string Letters) : LogbookEdit;
+
+/// <summary>Says how far a piece of work is; what else is known of it stays.</summary>
+/// <param name="Fix">The fix.</param>
+/// <param name="State">The state.</param>
+/// <param name="Date">Day of that state, or null.</param>
+public sealed record SetWorkState(string Fix, WorkState State, DateOnly? Date) : LogbookEdit;
+
 /// <summary>Sets the currency shown.</summary>
 /// <param name="Currency">The currency; null means EUR.</param>
 public sealed record SetCurrency(Currency? Currency) : LogbookEdit;

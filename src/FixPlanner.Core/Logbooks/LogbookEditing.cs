@@ -27,6 +27,9 @@ public static class LogbookEditing
         AddSignOff e => logbook with { SignOffs = [.. logbook.SignOffs, e.SignOff] },
         AddAcknowledgement e => logbook with { Read = [.. logbook.Read, e.Acknowledgement] },
         AddReading e => logbook with { Readings = [.. logbook.Readings, e.Reading] },
+        AddReadingValue e => ChangeReading(logbook, e.Reading, r => r with { Values = [.. r.Values, e.Value] }),
+        SetGridRow e => ChangeReading(logbook, e.Reading, r => r with { Grid = [.. r.Grid.Select((row, i) => i == e.Row ? e.Letters : row)] }),
+        SetWorkState e => logbook with { Work = SetState(logbook.Work, e) },
         SetCurrency e => logbook with { Currency = e.Currency },
         _ => throw new ArgumentException($"an edit of an unknown kind: {edit.GetType().Name}", nameof(edit)),
     };
@@ -45,6 +48,17 @@ public static class LogbookEditing
         logbook.Rounds.Any(r => r.Id == id)
             ? logbook with { Rounds = [.. logbook.Rounds.Select(r => r.Id == id ? change(r) : r)] }
             : throw new ArgumentException($"no round '{id}' in the logbook", nameof(id));
+
+    private static Logbook ChangeReading(Logbook logbook, string id, Func<Reading, Reading> change) =>
+        logbook.Readings.Any(r => r.Id == id && id.Length > 0)
+            ? logbook with { Readings = [.. logbook.Readings.Select(r => r.Id == id ? change(r) : r)] }
+            : throw new ArgumentException($"no reading '{id}' in the logbook", nameof(id));
+
+    private static List<Work> SetState(IReadOnlyList<Work> work, SetWorkState e)
+    {
+        Work known = work.FirstOrDefault(w => w.Fix == e.Fix) ?? new(e.Fix, e.State, e.Date);
+        return Replace(work, w => w.Fix == e.Fix, known with { State = e.State, Date = e.Date ?? known.Date });
+    }
 
     private static Limits SetList(Limits limits, SetLimitEntry e)
     {

@@ -1,5 +1,7 @@
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Measurement.Learning;
+using FixPlanner.Core.Planning.Learning;
 using FixPlanner.Core.Safety;
 
 namespace FixPlanner.Core.Planning;
@@ -24,7 +26,7 @@ internal static class Candidates
             return new(fix, LeftOutWhy.NotForThisCar, "what you said of the car rules it out");
         }
 
-        if (s.Logbook.Work.Any(w => w.Fix == fix.Id && w.State == WorkState.Failed))
+        if (s.Logbook.Work.Any(w => w.Fix == fix.Id && w.State == WorkState.Failed) || ShownNotToWork(fix, s))
         {
             return new(fix, LeftOutWhy.Failed, "it was tried on this car and shown not to work");
         }
@@ -48,6 +50,9 @@ internal static class Candidates
             ? new(fix, LeftOutWhy.Skill, $"it needs more than your own work: {fix.Skill.ToString().ToLowerInvariant()}")
             : null;
     }
+
+    private static bool ShownNotToWork(Fix fix, Situation s) =>
+        s.Logbook.Readings.Any(r => r.Fix == fix.Id) && ProofOutcome.StateOf(fix, MeasuredEffect.All(s), s) == WorkState.Failed;
 
     /// <summary>What must come first, left out where the answer that makes it unnecessary was seen.</summary>
     public static IEnumerable<string> Needs(Fix fix, Situation s) => fix.Requires

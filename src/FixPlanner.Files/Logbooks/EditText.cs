@@ -32,6 +32,9 @@ internal static class EditText
         AddSignOff e => [new(Root.Key("sign_offs").New(), Value(e.SignOff))],
         AddAcknowledgement e => [new(Root.Key("read").New(), Map(("gate", e.Acknowledgement.Gate), ("date", Day(e.Acknowledgement.Date))))],
         AddReading e => [new(Root.Key("readings").New(), Value(e.Reading))],
+        AddReadingValue e => [new(ReadingOf(e.Reading).Key("values").New(), YamlValue.Of(e.Value))],
+        SetGridRow e => [new(ReadingOf(e.Reading).Key("grid").Item(e.Row), YamlValue.Of(e.Letters))],
+        SetWorkState e => WorkState(e, before),
         SetCurrency e => [new(Root.Key("currency"), e.Currency is { } c ? Map(("code", c.Code), ("per_eur", $"{c.PerEur}"), ("date", Day(c.Date))) : null)],
         _ => throw new ArgumentException($"an edit of an unknown kind: {edit.GetType().Name}", nameof(edit)),
     };
@@ -53,6 +56,16 @@ internal static class EditText
         LimitList.Never => limits.Never,
         _ => limits.Runs,
     };
+
+    // Only what changes is written: cost, hours, facts and notes of the work stay as they stand.
+    private static YamlEdit[] WorkState(SetWorkState e, Logbook before)
+    {
+        YamlPath work = Root.Key("work").Where("fix", e.Fix);
+        string state = e.State.ToString().ToLowerInvariant();
+        return before.Work.Any(w => w.Fix == e.Fix)
+            ? [new(work.Key("state"), YamlValue.Of(state)), .. e.Date is { } date ? [new YamlEdit(work.Key("date"), YamlValue.Of(Day(date)!))] : Array.Empty<YamlEdit>()]
+            : [new(work, Map(("fix", e.Fix), ("state", state), ("date", Day(e.Date))))];
+    }
 
     private static YamlPath Finding(string round, string observation) =>
         Root.Key("rounds").Where("id", round).Key("findings").Where("observation", observation);
@@ -105,20 +118,24 @@ internal static class EditText
 
     private static YamlValue Value(Reading r)
     {
-        List<KeyValuePair<string, YamlValue>> entries = [.. Pairs(("kind", r.Kind), ("date", Day(r.Date)))];
-        if (r.Files.Count > 0)
-        {
-            entries.Add(new("files", YamlValue.List([.. r.Files.Select(YamlValue.Of)])));
-        }
-
-        entries.AddRange(Pairs(("fix", r.Fix), ("note", r.Note)));
+        List<KeyValuePair<string, YamlValue>> entries = [.. Pairs(("id", r.Id.Length > 0 ? r.Id : null), ("kind", r.Kind), ("date", Day(r.Date)), ("place", r.Place), ("speed", r.Speed), ("photo", r.Photo), ("fix", r.Fix), ("planned", r.Planned), ("axle_rate", r.AxleRate))];
+        entries.AddRange(Lists(("files", r.Files), ("fitted", r.Fitted), ("values", r.Values), ("grid", r.Grid)));
+        entries.AddRange(Pairs(("note", r.Note)));
         if (r.Result is { } m)
         {
-            entries.Add(new("result", Map(("on", m.On), ("estimate", $"{m.Estimate}"), ("low", $"{m.Low}"), ("high", $"{m.High}"), ("verdict", m.Verdict))));
+            entries.Add(new("result", Map(("on", m.On), ("estimate", Figure(m.Estimate)), ("low", Figure(m.Low)), ("high", Figure(m.High)), ("before", m.Before is { } before ? Figure(before) : null), ("verdict", m.Verdict))));
         }
 
         return YamlValue.Lines(entries);
     }
+
+    // Five figures: finer ones differ between machines and mean nothing in a measurement.
+    private static string Figure(double value) => $"{double.Parse($"{value:G5}"):0.#########}";
+
+    private static YamlPath ReadingOf(string id) => Root.Key("readings").Where("id", id);
+
+    private static IEnumerable<KeyValuePair<string, YamlValue>> Lists(params (string Key, IReadOnlyList<string> Items)[] lists) =>
+        lists.Where(list => list.Items.Count > 0).Select(list => new KeyValuePair<string, YamlValue>(list.Key, YamlValue.List([.. list.Items.Select(YamlValue.Of)])));
 
     private static string? Day(DateOnly? date) => date is { } d ? $"{d:yyyy-MM-dd}" : null;
 

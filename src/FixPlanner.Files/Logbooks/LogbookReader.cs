@@ -83,7 +83,7 @@ public sealed class LogbookReader
             Aims = Aims(top),
             Limits = ReadLimits(top),
             Rounds = [.. top.Inners("rounds", "a round").Select(ReadRound)],
-            Readings = [.. top.Inners("readings", "a reading").Select(ReadReading)],
+            Readings = [.. top.Inners("readings", "a reading").Select(new ReadingReader(pack, problems).Read)],
             Work = [.. top.Inners("work", "a piece of work").Select(ReadWork).OfType<Work>()],
             SignOffs = [.. top.Inners("sign_offs", "a sign-off").Select(ReadSignOff).OfType<SignOff>()],
             Read = [.. top.Inners("read", "an entry of read").Select(ReadAcknowledgement).OfType<Acknowledgement>()],
@@ -246,20 +246,6 @@ public sealed class LogbookReader
         { Text: "false" or "no" } => 1,
         { } scalar => ValueReader.Number(scalar, "hesitant", 0, 1, problems) ?? 1,
     };
-
-    private Reading ReadReading(MapReader map)
-    {
-        MeasuredChange? result = null;
-        if (map.Inner("result", "result") is { } r)
-        {
-            result = new(r.NeedText("on"), r.NeedNumber("estimate", -1e6, 1e6), r.NeedNumber("low", -1e6, 1e6), r.NeedNumber("high", -1e6, 1e6), r.NeedText("verdict"));
-            r.Done(Severity.Warning);
-        }
-
-        Reading reading = new(map.NeedText("kind"), Dates.Read(map, "date", problems), [.. map.Scalars("files").Select(s => s.Text)], map.Scalar("fix") is { } fix ? Id(fix, f => pack.Fix(f)?.Id, "fix", pack.Fixes.Select(f => f.Id)) : null, map.Text("note")) { Result = result };
-        map.Done(Severity.Warning);
-        return reading;
-    }
 
     private Work? ReadWork(MapReader map)
     {

@@ -100,8 +100,6 @@ internal static class RunMessages
     public static Problem BadCell(string file, int line, int column, string text, string role, string example) => new(
         "FP4028", Severity.Warning, new(file, line, column), $"the {role} '{text}' cannot be read", "it is taken as not known", $"write it as {example}");
 
-    public static Problem LogbookFact(Place place, Core.Quantities.TextTrouble trouble) => new("FP4029", Severity.Error, place, trouble.What, trouble.Why, trouble.Mend);
-
     public static Problem NoFrameColumns(string file, int line, string wanted, string found) => new(
         "FP4030", Severity.Error, new(file, line, 1), $"the columns are {found}", "frame counts are found by their column names", $"name the columns {wanted}");
 }

@@ -62,6 +62,7 @@ internal static class ZoneSchemas
             new KeyGroup("Text and how usual it is.")
                 .Need("text", Shape.Text("The text."))
                 .May("usual", Shape.Figure("How often it is given on an ordinary car.", PackUnit.Percent, "60 %"))
+                .May("grid", Shape.List("Shapes of a tuft grid that give this answer.", Shape.Words("A shape.", Known.GridShapes.Keys.Select(word => (word, "")))))
                 .Done()));
         answers["minProperties"] = 2;
         return answers;

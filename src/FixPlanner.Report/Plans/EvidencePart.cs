@@ -24,10 +24,10 @@ internal static class EvidencePart
             yield return new Heading(2, "What was measured");
             yield return new Table(["What", "Day", "Result", "Files", "Note"], [.. readings.Select(r => (IReadOnlyList<string>)
             [
-                r.Kind.Replace('_', ' ') + (r.Fix is { } fix ? $", {PlanTitles.Fix(pack, fix)}" : ""),
+                r.Kind.Replace('_', ' ') + (r.Fix is { } fix ? $", {PlanTitles.Fix(pack, fix)}" : "") + (r.Kind == ReadingKinds.TuftGrid ? $", {pack.Zone(r.Place ?? "")?.Title}, {r.Speed}" : ""),
                 r.Date is { } day ? $"{day:yyyy-MM-dd}" : "",
-                r.Result is { } x ? $"{x.Verdict}: {x.On} {Shown.Number(x.Estimate)} (95 %: {Shown.Number(x.Low)} to {Shown.Number(x.High)})" : "",
-                string.Join(", ", r.Files), r.Note ?? "",
+                string.Join(" ", ReadingWords.Of(r, a.Situation)),
+                ReadingWords.Sources(r), r.Note ?? "",
             ])]) { Stacked = true };
         }
     }

@@ -26,6 +26,7 @@ public static class PlanDocument
                 .. OpeningPart.Of(assessment),
                 .. SafetyPart.Of(assessment),
                 .. CausesPart.Of(assessment),
+                .. LearnedPart.Blocks(assessment),
                 .. ItemsPart.Of(assessment),
                 .. ShoppingPart.Of(assessment),
                 .. JobCard.All(assessment),

@@ -4,6 +4,7 @@ using System.Text.Json;
 using FixPlanner.Core.Diagnosis;
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Measurement.Learning;
 using FixPlanner.Core.Planning;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Core.Safety;
@@ -34,6 +35,7 @@ public static class PlanJson
             json.WriteString("note", PlanWords.NotACertificate);
             Safety(json, a);
             Causes(json, a);
+            LearnedPart.Write(json, a);
             Items(json, a);
             LeftOut(json, a.Plan);
             Waiting(json, a.Plan);
@@ -119,6 +121,17 @@ public static class PlanJson
                 json.WriteString("observation", r.Observation);
                 json.WriteString("answer", r.Answer);
                 Number(json, "log_odds", r.LogOdds);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("measured");
+            foreach ((MeasuredEffect effect, double logOdds) in a.Beliefs.MeasuredReasons(m.Id))
+            {
+                json.WriteStartObject();
+                json.WriteString("fix", effect.Fix.Id);
+                json.WriteString("quantity", EffectNames.Key(effect.On));
+                Number(json, "log_odds", logOdds);
                 json.WriteEndObject();
             }
 

@@ -18,7 +18,7 @@ public static class RunsDocument
         foreach (DragComparison comparison in analysis.Comparisons)
         {
             AddComparison(blocks, comparison);
-            blocks.Add(new Paragraph("To keep it, add this line to the readings of the logbook: `" + RunsWords.LogbookLine(comparison, analysis.Runs.Select(run => run.Run.Source).Distinct()) + "`"));
+            blocks.Add(new Paragraph("To keep it, run this again with `--logbook`, `--fix` and `--keep`; or add this line to the readings of the logbook, with `fix:` in it: `" + RunsWords.LogbookLine(comparison, analysis.Runs.Select(run => run.Run.Source).Distinct()) + "`"));
         }
 
         if (analysis.Comparisons.Count == 0)

@@ -34,5 +34,5 @@ internal static class RunsWords
 
     /// <summary>The line that keeps a comparison in the logbook, under its readings.</summary>
     public static string LogbookLine(Core.Measurement.Coasting.DragComparison comparison, IEnumerable<string> files) =>
-        $"- {{kind: runs, files: [{string.Join(", ", files.Select(file => $"\"{file.Replace("\\", "\\\\").Replace("\"", "\\\"")}\""))}], result: {{on: drag_area_m2, estimate: {comparison.SquareMetres.Estimate:0.0000}, low: {comparison.SquareMetres.Low:0.0000}, high: {comparison.SquareMetres.High:0.0000}, verdict: {comparison.Values.Verdict.Key()}}}}}";
+        $"- {{kind: runs, files: [{string.Join(", ", files.Select(file => $"\"{file.Replace("\\", "\\\\").Replace("\"", "\\\"")}\""))}], result: {{on: drag_area_m2, estimate: {comparison.SquareMetres.Estimate:0.0000}, low: {comparison.SquareMetres.Low:0.0000}, high: {comparison.SquareMetres.High:0.0000}, before: {comparison.Values.Before.Mean:0.0000}, verdict: {comparison.Values.Verdict.Key()}}}}}";
 }

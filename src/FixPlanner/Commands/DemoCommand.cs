@@ -81,6 +81,7 @@ internal static class DemoCommand
 
         Console.Error.WriteLine($"  fixplanner plan {Path.Combine(folder, Cars[1])} --format html --out plan.html");
         Console.Error.WriteLine($"  fixplanner --plain {Path.Combine(folder, Cars[2])}");
+        Console.Error.WriteLine($"  fixplanner runs {Path.Combine(folder, "runs", "lindle-roof-lip.csv")} --logbook {first} --fix roof-tail-lip --planned \"0.03 m2\" --keep");
         return exit;
     }
 

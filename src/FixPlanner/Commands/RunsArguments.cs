@@ -10,7 +10,17 @@ internal sealed class RunsArguments
 {
     public Argument<string[]> Files { get; } = new("FILE") { Arity = ArgumentArity.OneOrMore, Description = "Run files: CSV, GPX 1.1 or NMEA 0183. What they are is seen from their content." };
 
-    public Option<string?> Logbook { get; } = new("--logbook") { Description = "Take mass and frontal area of the car from this logbook." };
+    public Option<string?> Logbook { get; } = new("--logbook") { Description = "Take mass, test load, turning mass, frontal area and tyres of the car from this logbook." };
+
+    public Option<bool> Keep { get; } = new("--keep") { Description = "Keep the result in the logbook: belief and plan follow from it." };
+
+    public Option<string?> Fix { get; } = new("--fix") { Description = "The fix that makes the difference, by its id in the rule pack; found by itself when one alone is on the car." };
+
+    public Option<DateOnly?> Date { get; } = CommonOptions.Date();
+
+    public Option<string[]> Rules { get; } = CommonOptions.Rules();
+
+    public Option<string[]> Rename { get; } = new("--rename") { Description = "Another name for a configuration: --rename \"with lip=after\"" };
 
     public Option<string> Format { get; } = new("--format") { Description = "text, markdown, html or json.", DefaultValueFactory = _ => "text" };
 
@@ -71,11 +81,31 @@ internal sealed class RunsArguments
         return new() { Columns = columns, SpeedUnit = speed, IgnoreChecksum = parsed.GetValue(IgnoreChecksum) };
     }
 
+    /// <summary>New names of configurations, by the old ones.</summary>
+    public IReadOnlyDictionary<string, string> NewNames(ParseResult parsed)
+    {
+        Dictionary<string, string> names = [];
+        foreach (string pair in parsed.GetValue(Rename) ?? [])
+        {
+            string[] parts = pair.Split('=', 2, StringSplitOptions.TrimEntries);
+            if (parts.Length == 2 && parts[0].Length > 0 && parts[1].Length > 0)
+            {
+                names[parts[0]] = parts[1];
+            }
+            else
+            {
+                Usage.Add($"--rename {pair}: write the name in the file, an equals sign and the new name");
+            }
+        }
+
+        return names;
+    }
+
     /// <summary>What is known of the car and the day; null when the mass is not.</summary>
-    public AnalysisChoices? Choices(ParseResult parsed, LogbookCar? car)
+    public AnalysisChoices? Choices(ParseResult parsed, KnownCar? car)
     {
         double? mass = Read(parsed, Mass, UnitKind.Mass) ?? car?.Mass?.Kilograms;
-        double? rotating = RotatingOf(parsed);
+        double? rotating = RotatingOf(parsed) ?? car?.RotatingShare;
         (double? upper, double? lower) = BandOf(parsed);
         double? planned = PlannedOf(parsed);
         double? massAfter = Read(parsed, MassAfter, UnitKind.Mass);
@@ -103,7 +133,8 @@ internal sealed class RunsArguments
             lower is { } bottom ? RoadSpeed.FromMetresPerSecond(bottom) : null,
             planned is { } change ? DragAreaChange.FromSquareMetres(change) : null,
             parsed.GetValue(SameDay),
-            parsed.GetValue(ChangesRolling));
+            parsed.GetValue(ChangesRolling),
+            car?.RollingCoefficient);
     }
 
     private SpeedUnit? KnownUnit(string unit)

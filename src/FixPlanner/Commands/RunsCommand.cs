@@ -1,6 +1,9 @@
 using System.CommandLine;
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Measurement.Coasting;
 using FixPlanner.Core.Quantities;
+using FixPlanner.Files.Logbooks;
 using FixPlanner.Files.Problems;
 using FixPlanner.Files.Runs;
 using FixPlanner.Report.Documents;
@@ -25,12 +28,13 @@ internal static class RunsCommand
             Examples:
               fixplanner runs roof-lip.csv --mass "900 kg"
               fixplanner runs before.gpx after.gpx --logbook my-car.logbook.yaml --planned "3 %"
+              fixplanner runs roof-lip.csv --logbook my-car.logbook.yaml --fix add-roof-lip --keep
               fixplanner runs log.csv --mass "900 kg" --map speed="GPS Speed" --speed-unit km/h --format json
             """)
         {
             arguments.Files, arguments.Logbook, arguments.Format, arguments.Out, arguments.Mass, arguments.MassAfter, arguments.Rotating, arguments.FrontalArea,
             arguments.AirTemperature, arguments.AirPressure, arguments.Planned, arguments.Band, arguments.Map, arguments.SpeedUnit, arguments.SameDay,
-            arguments.ChangesRolling, arguments.IgnoreChecksum,
+            arguments.ChangesRolling, arguments.IgnoreChecksum, arguments.Rename, arguments.Keep, arguments.Fix, arguments.Date, arguments.Rules,
         };
         command.SetAction(parsed => Run(parsed, arguments));
         return command;
@@ -40,13 +44,25 @@ internal static class RunsCommand
     {
         TextWriter output = parsed.InvocationConfiguration.Output;
         TextWriter error = parsed.InvocationConfiguration.Error;
-        LogbookCar? car = parsed.GetValue(arguments.Logbook) is { } logbook ? LogbookCar.ReadFile(logbook) : null;
-        RunReadingOptions reading = arguments.Reading(parsed);
-        AnalysisChoices? choices = arguments.Choices(parsed, car);
-        if (car is not null && car.Problems.Any(problem => problem.Severity == Severity.Error))
+        string? logbook = parsed.GetValue(arguments.Logbook);
+        KnowledgePack? pack = null;
+        KnownCar? car = null;
+        if (logbook is not null)
         {
-            Tell(error, car.Problems);
-            return File.Exists(parsed.GetValue(arguments.Logbook)) ? ExitCode.WrongInput : ExitCode.CannotReadOrWrite;
+            (pack, car, int exit) = ReadCar(logbook, parsed.GetValue(arguments.Rules) ?? [], error);
+            if (car is null)
+            {
+                return exit;
+            }
+        }
+
+        RunReadingOptions reading = arguments.Reading(parsed);
+        IReadOnlyDictionary<string, string> names = arguments.NewNames(parsed);
+        AnalysisChoices? choices = arguments.Choices(parsed, car);
+        if (parsed.GetValue(arguments.Keep) && logbook is null)
+        {
+            arguments.Usage.Add("--keep: name the logbook that keeps it: --logbook my-car.logbook.yaml");
+            choices = null;
         }
 
         if (choices is null)
@@ -62,7 +78,8 @@ internal static class RunsCommand
             return ExitCode.CannotReadOrWrite;
         }
 
-        RunsReading result = new(Analyse(file.Runs, choices, arguments.PlannedShare), choices, [.. file.Problems.Select(Shown)]);
+        IReadOnlyList<CoastDownRun> runs = [.. file.Runs.Select(run => run with { Configuration = names.GetValueOrDefault(run.Configuration, run.Configuration) })];
+        RunsReading result = new(Analyse(runs, choices, arguments.PlannedShare), choices, [.. file.Problems.Select(Shown)]);
         string text = parsed.GetValue(arguments.Format) switch
         {
             "json" => RunsJson.Write(result),
@@ -70,7 +87,28 @@ internal static class RunsCommand
             "markdown" => MarkdownWriting.Write(RunsDocument.Of(result)),
             _ => TextWriting.Write(RunsDocument.Of(result)),
         };
-        return Deliver(text, parsed.GetValue(arguments.Out), output, error) ?? (file.HasErrors || result.Analysis.Pairs.Count == 0 ? ExitCode.WrongInput : ExitCode.Done);
+        int? undelivered = Deliver(text, parsed.GetValue(arguments.Out), output, error);
+        if (undelivered is null && parsed.GetValue(arguments.Keep) && RunsKeeping.Keep(logbook!, pack!, result.Analysis, arguments.FilesOf(parsed), parsed.GetValue(arguments.Fix), parsed.GetValue(arguments.Date), error) is var kept and not ExitCode.Done)
+        {
+            return kept;
+        }
+
+        return undelivered ?? (file.HasErrors || result.Analysis.Pairs.Count == 0 ? ExitCode.WrongInput : ExitCode.Done);
+    }
+
+    private static (KnowledgePack? Pack, KnownCar? Car, int Exit) ReadCar(string logbook, IReadOnlyList<string> rules, TextWriter error)
+    {
+        (KnowledgePack? pack, int exit) = Desk.Pack(rules);
+        if (pack is null)
+        {
+            return (null, null, exit);
+        }
+
+        LogbookReading read = LogbookReader.ReadFile(logbook, pack);
+        Tell(error, read.Problems);
+        return read.IsSound
+            ? (pack, KnownCar.Of(Situation.Of(pack, read.Logbook!, Desk.Today(null, read.Logbook))), ExitCode.Done)
+            : (pack, null, File.Exists(logbook) ? ExitCode.WrongInput : ExitCode.CannotReadOrWrite);
     }
 
     // A change sought in per cent needs the drag area before, which only a first look at the runs gives.

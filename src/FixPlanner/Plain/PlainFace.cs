@@ -6,6 +6,7 @@ using FixPlanner.Core.Planning;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Files.Logbooks;
 using FixPlanner.Files.Problems;
+using FixPlanner.Proofs;
 using FixPlanner.Report.Documents;
 using FixPlanner.Report.Plans;
 
@@ -81,7 +82,7 @@ internal sealed class PlainFace
         Say($"FixPlanner, logbook {book.Path}. {(book.Recovered.Length > 0 ? book.Recovered + " " : "")}Type a number or a value, then Enter.");
         Say("Enter alone: keep what stands, or pass by.  < back   ? why and how   - not looked   ~ not sure   + not today   h2 = answer 2, but hesitant   > next part   u undo   q quit");
         InterviewState state = new(book.Logbook, new(Section.Car));
-        foreach (Section section in new[] { Section.Car, Section.Aims, Section.BeforeYouDrive, Section.WalkRound })
+        foreach (Section section in new[] { Section.Car, Section.Aims, Section.BeforeYouDrive, Section.WalkRound, Section.Proof })
         {
             Say("");
             Say($"== {Words.Of(section)} ==");
@@ -216,11 +217,17 @@ internal sealed class PlainFace
                     Say(question.Trap is { } trap ? $"What misleads: {Prose.Plain(trap)}" : "What misleads: nothing known.");
                     break;
                 case var line when Given(line, question) is { } given:
-                    Step step = interviewer.Answer(state, given);
+                    (Given answer, Refusal? unread) = Runs(question, given);
+                    Step step = unread is not null ? new(state, [], unread) : interviewer.Answer(state, answer);
                     if (step.Refusal is { } refusal)
                     {
                         Say($"Not taken: {refusal.What}. {refusal.Mend}");
                         break;
+                    }
+
+                    if (answer is GivenReading read)
+                    {
+                        Say(RunsProof.Said(read));
                     }
 
                     return Keep(step);
@@ -269,6 +276,11 @@ internal sealed class PlainFace
 
         state = state with { Logbook = book.Logbook };
     }
+
+    // The interview reads no files: what is typed as file names is read here.
+    private (Given Given, Refusal? Refusal) Runs(Question question, Given given) => question.Key.Kind == QuestionKind.ProofRuns && given is GivenText text
+        ? RunsProof.Read(text.Text, book.Path, pack, book.Logbook, question.Key.Id, today)
+        : (given, null);
 
     private static Given? Given(string line, Question question)
     {

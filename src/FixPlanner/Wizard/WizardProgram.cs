@@ -2,6 +2,7 @@ using FixPlanner.Core.Interview;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Planning;
 using FixPlanner.Files.Logbooks;
+using FixPlanner.Proofs;
 using FixPlanner.Wizard.Screens;
 using FixPlanner.Wizard.Shell;
 using FixPlanner.Wizard.Side;
@@ -204,7 +205,10 @@ internal sealed class WizardProgram : IWizardProgram
     private void Take(Given given)
     {
         QuestionKey key = Interview.Place.Question!.Value;
-        Step step = bench.Interviewer.Answer(Interview, given);
+        (given, Refusal? unread) = key.Kind == QuestionKind.ProofRuns && given is GivenText files
+            ? RunsProof.Read(files.Text, bench.Book.Path, bench.Pack, bench.Book.Logbook, key.Id, bench.Today)
+            : (given, null);
+        Step step = unread is not null ? new(Interview, [], unread) : bench.Interviewer.Answer(Interview, given);
         if (step.Refusal is { } refusal)
         {
             string typed = given is GivenText text ? text.Text : "";
@@ -218,13 +222,23 @@ internal sealed class WizardProgram : IWizardProgram
             return;
         }
 
+        if (given is GivenReading read)
+        {
+            bench.Notice = $"{RunsProof.Said(read)}. {bench.Notice.Text}";
+        }
+
         Dictionary<string, string> drafts = new(State.Drafts);
         drafts.Remove(key.ToString());
         State = State with { Trouble = null, Drafts = drafts };
         InterviewState next = step.State with { Logbook = bench.Book.Logbook };
 
         // In an opened zone the person goes through its list; on the walk the next question depends on the answer just kept.
-        if (State.Zone is not null)
+        if (next.Place.Section == Section.Proof)
+        {
+            State = State with { Zone = null };
+            Interview = next.Place.Question?.Kind == QuestionKind.ProofOf ? next with { Place = new(Section.Proof) } : next;
+        }
+        else if (State.Zone is not null)
         {
             Interview = Interviewer.Back(Interview) with { Logbook = bench.Book.Logbook, PassedBy = next.PassedBy };
         }

@@ -14,6 +14,7 @@ namespace FixPlanner.Core.Measurement.Coasting;
 /// <param name="Planned">The change sought, as a size above zero; 0.02 m2 when not given.</param>
 /// <param name="SameDay">True when the person says that files without a date are of one day.</param>
 /// <param name="ChangesRolling">The change touches tyres, pressures, brakes or bearings: nothing about rolling may be shared.</param>
+/// <param name="RollingPrior">Rolling coefficient that the owner knows of the tyres; a result far from it is flagged.</param>
 public sealed record AnalysisChoices(
     Mass Mass,
     double RotatingShare = 0.03,
@@ -25,7 +26,8 @@ public sealed record AnalysisChoices(
     RoadSpeed? LowerSpeed = null,
     DragAreaChange? Planned = null,
     bool SameDay = false,
-    bool ChangesRolling = false)
+    bool ChangesRolling = false,
+    double? RollingPrior = null)
 {
     /// <summary>Change worth a test when none is named, in m2: the step that one point of the aims stands for.</summary>
     public const double UsualPlannedSquareMetres = 0.02;

@@ -33,6 +33,11 @@ internal static class SessionChecks
             warnings.Add(SessionWarnings.Rolling(typical));
         }
 
+        if (choices.RollingPrior is { } known && Math.Abs(typical - known) > 0.3 * known)
+        {
+            warnings.Add(SessionWarnings.RollingUnlike(typical, known));
+        }
+
         string[] names = [.. pairs.Select(pair => pair.Configuration).Distinct()];
         if (names.Length < 2)
         {

@@ -22,6 +22,8 @@ internal static class SessionWarnings
 
     public static string Rolling(double rolling) => $"the rolling coefficient of {rolling:0.0000} lies outside 0.006 to 0.03: a dragging brake, soft tyres, a wrong mass or a speed in the wrong unit";
 
+    public static string RollingUnlike(double rolling, double known) => $"the rolling coefficient of {rolling:0.0000} is far from the {known:0.0000} that is known of the tyres: a dragging brake, soft tyres, a wrong mass or a head wind";
+
     public static string Mass(double change) => $"the mass differs by {change:0} kg between before and after: it is taken into account, but only as well as it was weighed";
 
     public static string MassNotWeighed() => "the same mass is used before and after: a part of 5 kg is 0.7 % of the car";

@@ -49,6 +49,11 @@ public static class Verdicts
         _ => throw new ArgumentOutOfRangeException(nameof(verdict)),
     };
 
+    /// <summary>The verdict of a word, or null.</summary>
+    /// <param name="key">For example 'shown-better'.</param>
+    /// <returns>The verdict; null for any other word.</returns>
+    public static Verdict? Find(string key) => Enum.GetValues<Verdict>().Cast<Verdict?>().FirstOrDefault(verdict => verdict!.Value.Key() == key);
+
     /// <summary>Chooses the verdict. The order of the tests is part of the rule.</summary>
     /// <param name="decisive">The 95 % interval, after less before.</param>
     /// <param name="equivalence">The 90 % interval: two one-sided tests at 5 %.</param>

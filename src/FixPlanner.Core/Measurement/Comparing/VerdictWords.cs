@@ -11,19 +11,31 @@ public static class VerdictWords
     public static string Sentence(ValueComparison comparison, string quantity, string unit)
     {
         ArgumentNullException.ThrowIfNull(comparison);
-        double estimate = comparison.Decisive.Estimate;
-        string size = $"{Number(Math.Abs(estimate))} {unit}";
-        string moved = estimate < 0 ? "fell" : "rose";
-        double limit = Math.Max(Math.Abs(comparison.Decisive.Low), Math.Abs(comparison.Decisive.High));
-        string planned = $"{Number(comparison.Rules.Planned)} {unit}";
-        return comparison.Verdict switch
+        return Sentence(comparison.Verdict, comparison.Decisive, comparison.SmallestShown, comparison.Rules.Planned, quantity, unit);
+    }
+
+    /// <summary>What may be said of any measured change.</summary>
+    /// <param name="verdict">The verdict.</param>
+    /// <param name="change">After less before, with its 95 % interval.</param>
+    /// <param name="smallestShown">Smallest change that such a test shows.</param>
+    /// <param name="planned">Change sought.</param>
+    /// <param name="quantity">What was measured, for example 'drag area'.</param>
+    /// <param name="unit">Its unit; empty for a pure number.</param>
+    /// <returns>One or two sentences.</returns>
+    public static string Sentence(Verdict verdict, Statistics.ConfidenceInterval change, double smallestShown, double planned, string quantity, string unit)
+    {
+        string With(double number) => unit.Length == 0 ? Number(number) : $"{Number(number)} {unit}";
+        string size = With(Math.Abs(change.Estimate));
+        string moved = change.Estimate < 0 ? "fell" : "rose";
+        double limit = Math.Max(Math.Abs(change.Low), Math.Abs(change.High));
+        return verdict switch
         {
             Verdict.ShownWorse => $"Shown: it made things worse. The {quantity} {moved} by {size}, and chance alone does not explain that.",
             Verdict.ShownBetter => $"Shown: it works. The {quantity} {moved} by {size}, and the test was strong enough to trust that size within its interval.",
             Verdict.ShownSizeDoubtful => $"Shown that it works, but not by how much: a test as weak as this one only sees a change when luck helps it, so a {quantity} that {moved} by {size} is likely overstated.",
-            Verdict.NoChangeAbove => $"No change of more than {planned}: whatever it does to the {quantity}, it is less than was sought.",
-            Verdict.TooWeak => $"The test is too weak: on a day like this it shows changes from {Number(comparison.SmallestShown)} {unit} up, and {planned} was sought. It says nothing about the part, neither for nor against.",
-            _ => $"Not shown. If there is a change of {quantity}, it is smaller than {Number(limit)} {unit}.",
+            Verdict.NoChangeAbove => $"No change of more than {With(planned)}: whatever it does to the {quantity}, it is less than was sought.",
+            Verdict.TooWeak => $"The test is too weak: on a day like this it shows changes from {With(smallestShown)} up, and {With(planned)} was sought. It says nothing about the part, neither for nor against.",
+            _ => $"Not shown. If there is a change of {quantity}, it is smaller than {With(limit)}.",
         };
     }
 

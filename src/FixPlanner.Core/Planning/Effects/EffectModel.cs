@@ -66,13 +66,10 @@ public sealed class EffectModel
     /// <returns>The number, or -1 when there is no such cause.</returns>
     public int CauseNumber(string id) => causeIndex.GetValueOrDefault(id, -1);
 
-    /// <summary>An effect works through the causes of its fix that hurt that quantity; through all of them if none is said to.</summary>
     private static StatedEffect State(KnowledgePack pack, Fix fix, int number, Effect effect, Dictionary<string, int> causeIndex)
     {
-        string word = Sense.Word(effect.On);
-        var hurting = fix.ActsOn.Where(a => pack.Mechanism(a.Key)!.Hurts.Contains(word)).ToList();
         Triangle range = Sense.Of(effect.On) > 0 ? effect.Range : effect.Range.Negated();
         bool once = fix.SealsCabin && effect.On == EffectOn.GlassLoad;
-        return new(number, effect.On, range, [.. (hurting.Count > 0 ? hurting : [.. fix.ActsOn]).Select(a => (causeIndex[pack.Mechanism(a.Key)!.Id], a.Value))], once);
+        return new(number, effect.On, range, [.. EffectCauses.Of(pack, fix, effect.On).Select(c => (causeIndex[c.Mechanism], c.Action))], once);
     }
 }

@@ -48,7 +48,7 @@ internal static class ObservationBinder
             if (entry.Value is YamlMap)
             {
                 MapReader inner = new((YamlMap)entry.Value, "an answer", binder.Problems);
-                answers.Add(new(entry.Key.Text, inner.NeedText("text"), binder.Share(inner, "usual")));
+                answers.Add(new(entry.Key.Text, inner.NeedText("text"), binder.Share(inner, "usual")) { Grid = Shapes(inner, binder) });
                 inner.Done();
             }
             else if (ValueReader.Scalar(entry.Value, entry.Key.Text, binder.Problems) is { } text)
@@ -63,6 +63,20 @@ internal static class ObservationBinder
         }
 
         return answers;
+    }
+
+    private static List<GridShape> Shapes(MapReader map, FileBinder binder)
+    {
+        List<GridShape> shapes = [];
+        foreach (YamlScalar scalar in map.Scalars("grid"))
+        {
+            if (ValueReader.OneOf(scalar, "grid", Words.GridShapes, binder.Problems, out GridShape shape))
+            {
+                shapes.Add(shape);
+            }
+        }
+
+        return shapes;
     }
 
     private static List<string> Spoils(MapReader map, IReadOnlyList<Answer> answers, FileBinder binder)

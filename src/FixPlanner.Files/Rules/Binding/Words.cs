@@ -33,6 +33,16 @@ internal static class Words
         ["weak"] = Strength.Weak,
     };
 
+    public static readonly IReadOnlyDictionary<string, GridShape> GridShapes = new Dictionary<string, GridShape>
+    {
+        ["lies"] = GridShape.Lies,
+        ["wags"] = GridShape.Wags,
+        ["lands"] = GridShape.Lands,
+        ["leaves"] = GridShape.Leaves,
+        ["off"] = GridShape.Off,
+        ["reversed"] = GridShape.Reversed,
+    };
+
     public static readonly IReadOnlyDictionary<string, EffectOn> Quantities = new Dictionary<string, EffectOn>
     {
         ["drag"] = EffectOn.Drag,

@@ -24,17 +24,24 @@ internal sealed class SectionScreens(Workbench bench)
                 Section.Causes => CausesView.Of(bench.Known()),
                 Section.Gates => GatesView.Of(bench.Known()),
                 Section.Plan => PlanView.Of(bench.Known(PlanDepth.Full)),
+                Section.Proof => ProofView.Of(bench.Known()),
                 Section.Report => Report(bench.Known(PlanDepth.Full)),
                 _ => OverviewView.Of(section.ToString(), CoreWords.Of(section), bench.Interviewer.Overview(state.Interview, section), Intro(section)),
             };
     }
 
-    private QuestionModel Question(Question question)
+    private ScreenModel Question(Question question)
     {
         Assessment known = bench.Known();
+        if (question.Key.Kind == QuestionKind.TuftRow)
+        {
+            return ProofView.Grid(question, bench.Book.Logbook.Readings.First(r => r.Id == question.Key.Id), pictures, known.Situation);
+        }
+
         QuestionModel model = QuestionView.Of(question, bench.State, question.Zone is { } zone ? pictures.Of(zone, known.Situation) : null);
         bool best = question.Key.Kind == QuestionKind.Observation && known.Plan is { Depth: >= PlanDepth.WithQuestions, QuestionsProven: false };
-        return best ? model with { Notes = [.. model.Notes, "This was the best question found in a tenth of a second; the search goes on."] } : model;
+        return question.Key.Kind == QuestionKind.ProofValue ? ProofView.Numbered(model, question, bench.Book.Logbook)
+            : best ? model with { Notes = [.. model.Notes, "This was the best question found in a tenth of a second; the search goes on."] } : model;
     }
 
     private TextModel Report(Assessment a) => a.Plan.Depth == PlanDepth.Full

@@ -59,7 +59,11 @@ internal static class WalkView
         a.Plan.Depth < PlanDepth.WithQuestions ? [] : interviewer.OpenMoments(state, a);
 
     public static ListModel OfZone(Zone zone, IReadOnlyList<Question> questions) =>
-        OverviewView.Of(ZoneMark + zone.Id, Prose.Plain(zone.Title), questions, About(zone)) with { Keys = [] };
+        WithTufts(OverviewView.Of(ZoneMark + zone.Id, Prose.Plain(zone.Title), questions, About(zone)) with { Keys = [] }, zone);
+
+    private static ListModel WithTufts(ListModel list, Zone zone) => zone.TuftPattern is null
+        ? list
+        : list with { Rows = [.. list.Rows, new(new QuestionKey(QuestionKind.TuftStart, zone.Id).ToString(), ["Read a grid of tufts here", ""], Opens: true)] };
 
     private static List<TextLine> About(Zone zone) =>
     [

@@ -1,3 +1,4 @@
+using FixPlanner.Wizard.Screens;
 using FixPlanner.Wizard.Shell;
 
 namespace FixPlanner.Wizard.Side;
@@ -9,5 +10,5 @@ internal static class SideScreens
     public static IReadOnlyList<ISideScreen> All() => [new WhatIfScreen()];
 
     /// <summary>Screens for their own kinds of models.</summary>
-    public static IReadOnlyList<IScreen> Views() => [];
+    public static IReadOnlyList<IScreen> Views() => [new GridScreen()];
 }

@@ -1,6 +1,4 @@
-using FixPlanner.Core.Knowledge;
-
-namespace FixPlanner.Core.Planning.Effects;
+namespace FixPlanner.Core.Knowledge;
 
 /// <summary>Which way of a quantity is good for the owner, and the word for it in the pack.</summary>
 internal static class Sense

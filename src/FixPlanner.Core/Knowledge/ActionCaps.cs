@@ -1,6 +1,4 @@
-using FixPlanner.Core.Knowledge;
-
-namespace FixPlanner.Core.Planning.Effects;
+namespace FixPlanner.Core.Knowledge;
 
 /// <summary>How much of a cause an action can take away at most, and its share when a fix acts on several causes.</summary>
 internal static class ActionCaps

@@ -1,0 +1,53 @@
+using FixPlanner.Core.Quantities;
+
+namespace FixPlanner.Core.Measurement.Proofs;
+
+/// <summary>How one value is typed: a quantity and, behind a word, the second one that goes with it, as in '71.5 dB(A) at 100 km/h'.</summary>
+/// <param name="Kind">What the first quantity measures.</param>
+/// <param name="Word">Word between the two.</param>
+/// <param name="With">What the second quantity measures.</param>
+/// <param name="WithNeeded">True when a value means nothing without the second one.</param>
+/// <param name="Example">As in a logbook.</param>
+public sealed record ProofInput(UnitKind Kind, string Word, UnitKind With, bool WithNeeded, string Example)
+{
+    private const string Before = "before ";
+    private const string After = "after ";
+
+    /// <summary>Reads one value.</summary>
+    /// <param name="text">As typed; 'before' or 'after' stands in front where a change is measured.</param>
+    /// <returns>The value, or why it cannot be read.</returns>
+    public TextReading<ProofValue> Read(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        string rest = text.Trim();
+        bool? after = null;
+        if (rest.StartsWith(Before, StringComparison.OrdinalIgnoreCase) || rest.StartsWith(After, StringComparison.OrdinalIgnoreCase))
+        {
+            after = rest.StartsWith(After, StringComparison.OrdinalIgnoreCase);
+            rest = rest[(after.Value ? After : Before).Length..];
+        }
+
+        string[] parts = rest.Split($" {Word} ", 2, StringSplitOptions.TrimEntries);
+        if (!QuantityText.Read(parts[0], Kind).TryGet(out Amount first, out TextTrouble? trouble))
+        {
+            return TextReading.Refused<ProofValue>(trouble);
+        }
+
+        if (parts.Length == 1)
+        {
+            return WithNeeded
+                ? TextReading.Refused<ProofValue>(new($"'{rest}' says only half of it", $"one number means little without what stands behind '{Word}'", $"write it as: {Example}"))
+                : TextReading.Of<ProofValue>(new(after, first, null));
+        }
+
+        return QuantityText.Read(parts[1], With).TryGet(out Amount second, out trouble)
+            ? TextReading.Of<ProofValue>(new(after, first, second))
+            : TextReading.Refused<ProofValue>(trouble);
+    }
+}
+
+/// <summary>One value as typed.</summary>
+/// <param name="After">With the change on the car; null where no change is measured.</param>
+/// <param name="Value">The value.</param>
+/// <param name="With">What goes with it, or null.</param>
+public readonly record struct ProofValue(bool? After, Amount Value, Amount? With);

@@ -1,0 +1,159 @@
+using FixPlanner.Core.Interview;
+using FixPlanner.Core.Logbooks;
+using FixPlanner.Files.Logbooks;
+using FixPlanner.Plain;
+using FixPlanner.Wizard;
+using FixPlanner.Wizard.Screens;
+using FixPlanner.Wizard.Shell;
+
+namespace FixPlanner.Journeys.Jobs;
+
+/// <summary>From a fix in work to what was measured of it, by wizard and by lines: the same bytes, and the plan follows.</summary>
+public sealed class ProofJourneyTests
+{
+    private static readonly string[] Passes =
+    [
+        "before 74.1 dB(A) at 100 km/h", "after 70.9 dB(A) at 100 km/h", "after 71.1 dB(A) at 101 km/h", "before 73.9 dB(A) at 100 km/h",
+        "after 71.0 dB(A) at 100 km/h", "before 74.0 dB(A) at 100 km/h", "before 74.2 dB(A) at 100 km/h", "after 71.0 dB(A) at 100 km/h",
+    ];
+
+    [Fact]
+    public void Sound_passes_typed_in_both_faces_prove_the_fix_and_give_the_same_file()
+    {
+        using JobFiles files = new();
+        (string wizard, string fix) = Car(files, "wizard");
+        using (OpenLogbook book = OpenLogbook.Open(wizard, JobFiles.Pack, out _)!)
+        {
+            WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
+            program.Begin();
+            Frame frame = ToProof(program);
+            frame = program.Update(new Opened("proof", "ProofOf"));
+            Assert.Contains(((QuestionModel)frame.Screen).Answers, a => a.Id == fix);
+            program.Update(new Answered("", fix, false));
+            frame = program.Update(new Answered("", "sound", false));
+            foreach (string pass in Passes)
+            {
+                Assert.Equal("", ((QuestionModel)frame.Screen).Entry!.Text);
+                frame = program.Update(new Entered("", pass));
+            }
+
+            Assert.Contains("shown-better", ((QuestionModel)frame.Screen).Question.Text, StringComparison.Ordinal);
+            frame = program.Update(new Entered("", ""));
+            ListModel proof = Assert.IsType<ListModel>(frame.Screen);
+            Assert.Contains(proof.Rows, r => r.Id?.StartsWith("learned:", StringComparison.Ordinal) == true && r.Cells[1] == "proven");
+            Assert.Contains(proof.Rows, r => r.Cells.Contains("shown-better"));
+        }
+
+        (string plain, _) = Car(files, "plain");
+        string[] typed = ["1", HowNumber("sound"), .. Passes, "", "", ""];
+        Assert.Contains("shown to work", Plain(plain, typed), StringComparison.Ordinal);
+        Assert.Equal(File.ReadAllText(wizard), File.ReadAllText(plain));
+        Assert.Contains("state: proven", File.ReadAllText(plain), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_tuft_grid_read_by_keys_or_by_lines_gives_the_same_file_and_answers_the_zones_question()
+    {
+        using JobFiles files = new();
+        (string wizard, _) = Car(files, "wizard");
+        using (OpenLogbook book = OpenLogbook.Open(wizard, JobFiles.Pack, out _)!)
+        {
+            WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
+            program.Begin();
+            ToProof(program);
+            program.Update(new Opened("proof", "ProofOf"));
+            program.Update(new Answered("", "tufts", false));
+            program.Update(new Answered("", "bonnet", false));
+            Frame frame = program.Update(new Entered("", "3 x 2 at 80 km/h, bonnet.mp4 at 1:10"));
+            GridModel grid = Assert.IsType<GridModel>(frame.Screen);
+            Assert.Equal(["..", "..", ".."], grid.Rows);
+            Assert.NotNull(grid.Picture);
+            frame = program.Update(new Entered("", "1 rr"));
+            frame = program.Update(new Entered("", "2 ls"));
+            frame = program.Update(new Entered("", "3 sw"));
+            Assert.Contains("between rows", string.Join(" ", ((GridModel)frame.Screen).Text.Select(l => l.Text)), StringComparison.Ordinal);
+            Assert.Contains(((GridModel)frame.Screen).Picture!.Large.Rows, row => row.Contains("rr", StringComparison.Ordinal));
+            program.Update(new Entered("", ""));
+            Finding found = book.Logbook.Rounds[^1].Findings.Single(f => f.Observation == "bonnet-front-tufts");
+            Assert.Equal(("rejoin", "80 km/h", "bonnet.mp4 at 1:10"), (found.Answer, found.Speed, found.Photo));
+        }
+
+        (string plain, _) = Car(files, "plain");
+        string said = Plain(plain, ["2", ZoneNumber("bonnet"), "3 x 2 at 80 km/h, bonnet.mp4 at 1:10", "rr", "ls", "sw", "", "", ""]);
+        Assert.Contains("Lies down again", said, StringComparison.Ordinal);
+        Assert.Equal(File.ReadAllText(wizard), File.ReadAllText(plain));
+    }
+
+    [Fact]
+    public void Run_files_named_in_the_interview_are_read_compared_and_kept()
+    {
+        using JobFiles files = new();
+        (string path, string fix) = Car(files, "runs");
+        Directory.CreateDirectory(Path.Combine(files.Folder, "runs"));
+        File.Copy(Path.Combine(AppContext.BaseDirectory, "Demo", "runs", "lindle-roof-lip.csv"), Path.Combine(files.Folder, "runs", "lindle-roof-lip.csv"));
+        using OpenLogbook book = OpenLogbook.Open(path, JobFiles.Pack, out _)!;
+        WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
+        program.Begin();
+        ToProof(program);
+        program.Update(new Opened("proof", "ProofOf"));
+        program.Update(new Answered("", fix, false));
+        program.Update(new Answered("", "runs", false));
+        Frame frame = program.Update(new Entered("", "runs/no-such.csv"));
+        Assert.Contains("no-such.csv", frame.Notice.Text, StringComparison.Ordinal);
+        frame = program.Update(new Entered("", "runs/lindle-roof-lip.csv"));
+        Assert.Contains("shown-", frame.Notice.Text, StringComparison.Ordinal);
+        Reading kept = Assert.Single(book.Logbook.Readings);
+        Assert.Equal((fix, "runs/lindle-roof-lip.csv"), (kept.Fix, Assert.Single(kept.Files)));
+        Assert.True(kept.Result!.High < 0);
+    }
+
+    [Fact]
+    public void A_value_in_the_wrong_unit_is_refused_and_nothing_is_lost()
+    {
+        using JobFiles files = new();
+        (string path, _) = Car(files, "wrong");
+        string said = Plain(path, ["1", HowNumber("sound"), "before 74 km/h", "74 dB(A)", "before 74 dB(A)", "", "", ""]);
+        Assert.Equal(2, said.Split("Not taken:").Length - 1);
+        using OpenLogbook book = OpenLogbook.Open(path, JobFiles.Pack, out _)!;
+        Assert.Equal(["before 74 dB(A)"], Assert.Single(book.Logbook.Readings).Values);
+    }
+
+    private static (string Path, string Fix) Car(JobFiles files, string name)
+    {
+        string path = files.New($"{name}.logbook.yaml");
+        File.WriteAllText(path, "logbook: 1\ncar:\n  name: One\n  body_style: square-back estate\n  mass_kg: 1010 kg\naims: {quiet: 2, fuel: 1}\nwork:\n  - {fix: roof-tail-lip, state: trial, date: 2026-06-01}   # foam\n".Replace("roof-tail-lip", Noisy, StringComparison.Ordinal));
+        return (path, Noisy);
+    }
+
+    // A fix of the pack that is said to quieten the car.
+    private static string Noisy => JobFiles.Pack.Fixes.First(f => f.Effects.Any(e => e.On == Core.Knowledge.EffectOn.Noise && e.Range.Mean < -0.5) && f.Effects.Any(e => e.On == Core.Knowledge.EffectOn.Drag)).Id;
+
+    private static Frame ToProof(WizardProgram program)
+    {
+        Frame frame = program.Update(new Asked("plan"));
+        return program.Update(new Asked("next"));
+    }
+
+    private static string HowNumber(string kind)
+    {
+        Interviewer interviewer = new(JobFiles.Pack, JobFiles.Today);
+        InterviewState state = new(new Logbook(), new(Section.Proof, new(QuestionKind.ProofHow, Noisy)));
+        return $"{1 + interviewer.Current(state)!.Choices.ToList().FindIndex(c => c.Id == kind)}";
+    }
+
+    private static string ZoneNumber(string zone)
+    {
+        Interviewer interviewer = new(JobFiles.Pack, JobFiles.Today);
+        InterviewState state = new(new Logbook(), new(Section.Proof, new(QuestionKind.TuftZone, "")));
+        return $"{1 + interviewer.Current(state)!.Choices.ToList().FindIndex(c => c.Id == zone)}";
+    }
+
+    // Passes every part by until the proof.
+    private static string Plain(string path, IEnumerable<string> lines)
+    {
+        StringWriter said = new();
+        using OpenLogbook book = OpenLogbook.Open(path, JobFiles.Pack, out _)!;
+        PlainFace.Over(new StringReader(string.Join('\n', [">", ">", ">", ">", .. lines]) + "\n"), said, book, JobFiles.Pack, JobFiles.Today);
+        return said.ToString();
+    }
+}
