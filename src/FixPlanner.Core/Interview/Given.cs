@@ -1,4 +1,5 @@
 using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Measurement.Tufts;
 
 namespace FixPlanner.Core.Interview;
 
@@ -17,6 +18,12 @@ public sealed record GivenText(string Text) : Given;
 /// <summary>Runs that were read and compared; a face reads files, the interview does not.</summary>
 /// <param name="Reading">What they give.</param>
 public sealed record GivenReading(Reading Reading) : Given;
+
+/// <summary>Frame counts of a film, and what was typed before the file's name.</summary>
+/// <param name="Text">Size, speed and film.</param>
+/// <param name="File">The file as named.</param>
+/// <param name="Counts">Its counts; a tuft is named by row and column, as in 2.5.</param>
+public sealed record GivenCounts(string Text, string File, IReadOnlyList<FrameCount> Counts) : Given;
 
 /// <summary>Not answered, and why.</summary>
 /// <param name="Not">Why.</param>

@@ -47,7 +47,8 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
         (QuestionKind.ProofValue, GivenText text) => AddValue(logbook, Reading(logbook, key.Id), text.Text),
         (QuestionKind.ProofValue, GivenNothing) => (Proving.WorkEdits(pack, logbook, Reading(logbook, key.Id).Fix, today), null, First),
         (QuestionKind.TuftZone, GivenChoice choice) => ([], null, new(QuestionKind.TuftStart, choice.Id)),
-        (QuestionKind.TuftStart, GivenText text) => StartGrid(logbook, key.Id, text.Text),
+        (QuestionKind.TuftStart, GivenText text) => StartGrid(logbook, key.Id, text.Text, null),
+        (QuestionKind.TuftStart, GivenCounts counts) => StartGrid(logbook, key.Id, counts.Text, counts),
         (QuestionKind.TuftRow, GivenText text) => SetRow(Reading(logbook, key.Id), text.Text),
         (QuestionKind.TuftRow, GivenNothing) => (TuftFindings.Edits(pack, logbook, Reading(logbook, key.Id), today), null, First),
         (_, GivenNothing) => ([], null, null),
@@ -99,7 +100,7 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
 
     private Question Zone(QuestionKey key) => new(
         key, Heading, "In which zone were the tufts read?", "A grid of tufts shows where the flow leaves the skin, and whether it lands again.",
-        "From the film, or by a passenger; never by the driver.", [.. pack.Zones.Where(z => z.TuftPattern is not null).OrderBy(z => z.Order).Select(z => new Choice(z.Id, z.Title))]);
+        "From the film, or by a passenger; never by the driver. Frame counts come from a CSV with the columns tuft (row.column), steady, waving, lifted, reversed, seconds: its name stands last, after a comma.", [.. pack.Zones.Where(z => z.TuftPattern is not null).OrderBy(z => z.Order).Select(z => new Choice(z.Id, z.Title))]);
 
     private Question Start(QuestionKey key)
     {
@@ -117,7 +118,7 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
         int row = NextRow(reading);
         TuftGrid grid = TuftWords.GridOf(reading)!;
         string against = TuftWords.Before(logbook, reading) is { } before ? $" Against {before.Id}: {TuftComparison.Of(TuftWords.GridOf(before)!, grid).Sentence}" : "";
-        return new(key, Heading, $"{pack.Zone(reading.Place ?? "")?.Title}, {reading.Speed}: row {row + 1} of {reading.Grid.Count}, {reading.Grid[0].Length} tufts from left to right? {string.Join(" ", TuftWords.Of(grid))}{against}", "Where the flow leaves and lands decides what is worth trying there.", $"One letter a tuft: {Letters}. A number in front changes that row.", [])
+        return new(key, Heading, $"{pack.Zone(reading.Place ?? "")?.Title}, {reading.Speed}: row {row + 1} of {reading.Grid.Count}, {reading.Grid[0].Length} tufts from left to right? {string.Join(" ", TuftWords.Of(grid))}{against}", "Where the flow leaves and lands decides what is worth trying there.", $"One letter a tuft: {Letters}. A number in front changes that row. Frames counted from a film: row.column: steady waving lifted reversed, as in 2.5: 10 30 0 60.", [])
         {
             Example = $"{row + 1} {new string('s', reading.Grid[0].Length)}",
             Zone = pack.Zone(reading.Place ?? ""),
@@ -164,7 +165,7 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
     }
 
     // '3 x 8 at 80 km/h, roof.mp4 at 1:10': size, speed, and the film if there is one.
-    private (IReadOnlyList<LogbookEdit>, Refusal?, QuestionKey?) StartGrid(Logbook logbook, string zone, string text)
+    private (IReadOnlyList<LogbookEdit>, Refusal?, QuestionKey?) StartGrid(Logbook logbook, string zone, string text, GivenCounts? counts)
     {
         QuestionKey here = new(QuestionKind.TuftStart, zone);
         string[] film = text.Split(',', 2, StringSplitOptions.TrimEntries);
@@ -186,14 +187,14 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
         }
 
         string id = Proving.NextId(logbook, ReadingKinds.TuftGrid);
-        Reading reading = new(ReadingKinds.TuftGrid, today, [], null, null)
+        Reading reading = new(ReadingKinds.TuftGrid, today, counts is null ? [] : [counts.File], null, null)
         {
             Id = id,
             Place = zone,
             Speed = parts[1],
             Photo = film.Length > 1 && film[1].Length > 0 ? film[1] : null,
             Fitted = [.. logbook.OnTheCar],
-            Grid = [.. Enumerable.Repeat(new string('.', columns), rows)],
+            Grid = FrameGrid.Of(rows, columns, counts?.Counts ?? []),
         };
         return ([new AddReading(reading) { InWords = $"tufts: {pack.Zone(zone)?.Title}, {parts[1]}" }], null, new(QuestionKind.TuftRow, id));
     }
@@ -201,6 +202,11 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
     private static (IReadOnlyList<LogbookEdit>, Refusal?, QuestionKey?) SetRow(Reading reading, string text)
     {
         QuestionKey here = new(QuestionKind.TuftRow, reading.Id);
+        if (text.Contains(':'))
+        {
+            return Counted(reading, text);
+        }
+
         string[] parts = text.Trim().Split(' ', 2, StringSplitOptions.TrimEntries);
         bool numbered = parts.Length == 2 && int.TryParse(parts[0], out _);
         int row = numbered ? int.Parse(parts[0]) - 1 : NextRow(reading);
@@ -216,6 +222,22 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
         }
 
         return ([new SetGridRow(reading.Id, row, letters) { InWords = $"tufts, row {row + 1}: {letters}" }], null, here);
+    }
+
+    // '2.5: 10 30 0 60': frames of the tuft in row 2, column 5 that were steady, waving, lifted, reversed.
+    private static (IReadOnlyList<LogbookEdit>, Refusal?, QuestionKey?) Counted(Reading reading, string text)
+    {
+        QuestionKey here = new(QuestionKind.TuftRow, reading.Id);
+        string[] parts = text.Split(':', 2, StringSplitOptions.TrimEntries);
+        int[] frames = [.. parts[1].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(word => int.TryParse(word, out int count) && count >= 0 ? count : -1)];
+        if (frames.Length != 4 || frames.Contains(-1) || FrameGrid.PlaceOf(parts[0], reading.Grid.Count, reading.Grid[0].Length) is not { } place)
+        {
+            return ([], new($"'{text.Trim()}' is no frame count of this grid", "write row.column: frames steady, waving, lifted, reversed, as in 2.5: 10 30 0 60"), here);
+        }
+
+        FrameCount count = new(parts[0], frames[0], frames[1], frames[2], frames[3], Duration.FromSeconds(0));
+        string letters = reading.Grid[place.Row].Remove(place.Column, 1).Insert(place.Column, count.Look.Letter().ToString());
+        return ([new SetGridRow(reading.Id, place.Row, letters) { InWords = $"tufts, {parts[0]}: {count.Look.Letter()}" }], null, here);
     }
 
     private static int NextRow(Reading reading)

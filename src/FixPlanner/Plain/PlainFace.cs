@@ -217,7 +217,7 @@ internal sealed class PlainFace
                     Say(question.Trap is { } trap ? $"What misleads: {Prose.Plain(trap)}" : "What misleads: nothing known.");
                     break;
                 case var line when Given(line, question) is { } given:
-                    (Given answer, Refusal? unread) = Runs(question, given);
+                    (Given answer, Refusal? unread) = ProofFiles.Read(question.Key, given, book.Path, pack, book.Logbook, today);
                     Step step = unread is not null ? new(state, [], unread) : interviewer.Answer(state, answer);
                     if (step.Refusal is { } refusal)
                     {
@@ -225,9 +225,9 @@ internal sealed class PlainFace
                         break;
                     }
 
-                    if (answer is GivenReading read)
+                    if (ProofFiles.Said(answer) is { Length: > 0 } verdict)
                     {
-                        Say(RunsProof.Said(read));
+                        Say(verdict.TrimEnd());
                     }
 
                     return Keep(step);
@@ -276,11 +276,6 @@ internal sealed class PlainFace
 
         state = state with { Logbook = book.Logbook };
     }
-
-    // The interview reads no files: what is typed as file names is read here.
-    private (Given Given, Refusal? Refusal) Runs(Question question, Given given) => question.Key.Kind == QuestionKind.ProofRuns && given is GivenText text
-        ? RunsProof.Read(text.Text, book.Path, pack, book.Logbook, question.Key.Id, today)
-        : (given, null);
 
     private static Given? Given(string line, Question question)
     {

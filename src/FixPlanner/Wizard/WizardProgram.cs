@@ -205,9 +205,7 @@ internal sealed class WizardProgram : IWizardProgram
     private void Take(Given given)
     {
         QuestionKey key = Interview.Place.Question!.Value;
-        (given, Refusal? unread) = key.Kind == QuestionKind.ProofRuns && given is GivenText files
-            ? RunsProof.Read(files.Text, bench.Book.Path, bench.Pack, bench.Book.Logbook, key.Id, bench.Today)
-            : (given, null);
+        (given, Refusal? unread) = ProofFiles.Read(key, given, bench.Book.Path, bench.Pack, bench.Book.Logbook, bench.Today);
         Step step = unread is not null ? new(Interview, [], unread) : bench.Interviewer.Answer(Interview, given);
         if (step.Refusal is { } refusal)
         {
@@ -222,11 +220,7 @@ internal sealed class WizardProgram : IWizardProgram
             return;
         }
 
-        if (given is GivenReading read)
-        {
-            bench.Notice = $"{RunsProof.Said(read)}. {bench.Notice.Text}";
-        }
-
+        bench.Notice = ProofFiles.Said(given) + bench.Notice.Text;
         Dictionary<string, string> drafts = new(State.Drafts);
         drafts.Remove(key.ToString());
         State = State with { Trouble = null, Drafts = drafts };

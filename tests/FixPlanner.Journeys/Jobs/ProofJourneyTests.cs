@@ -85,6 +85,20 @@ public sealed class ProofJourneyTests
     }
 
     [Fact]
+    public void Frame_counts_from_a_file_or_typed_fill_the_grid()
+    {
+        using JobFiles files = new();
+        (string path, _) = Car(files, "film");
+        File.WriteAllText(files.New("counts.csv"), "tuft;steady;waving;lifted;reversed;seconds\n1.1;10;20;0;70;30\n1.2;80;20;0;0;30\n2.1;0;80;20;0;30\n");
+        string said = Plain(path, ["2", ZoneNumber("roof-tail"), "2 x 2 at 80 km/h, roof.mp4 at 1:10, counts.csv", "2.2: 0 10 90 0", "2.9: 0 0 0 1", "", "", ""]);
+        Assert.Contains("no frame count of this grid", said, StringComparison.Ordinal);
+        using OpenLogbook book = OpenLogbook.Open(path, JobFiles.Pack, out _)!;
+        Reading grid = Assert.Single(book.Logbook.Readings);
+        Assert.Equal(["rs", "wl"], grid.Grid);
+        Assert.Equal(("roof.mp4 at 1:10", "counts.csv"), (grid.Photo, Assert.Single(grid.Files)));
+    }
+
+    [Fact]
     public void Run_files_named_in_the_interview_are_read_compared_and_kept()
     {
         using JobFiles files = new();
