@@ -124,7 +124,7 @@ public static class RunsDocument
         blocks.Add(new Paragraph($"Between {analysis.UpperSpeed.KilometresPerHour:0} and {analysis.LowerSpeed.KilometresPerHour:0} km/h, mass {choices.Mass.Kilograms:0} kg and {100 * choices.RotatingShare:0.#} % for what turns. Absolute figures are 3 to 9 % too high even on a good day; only the difference within one day is to be trusted."));
         blocks.Add(new Table(
             ["configuration", "pairs", "drag area, 95 %", "rolling coefficient"],
-            [.. RunsSummary.Of(analysis).Select(line => (IReadOnlyList<string>)[line.Configuration, $"{line.Pairs}", RunsWords.Plain(line.DragArea, "0.000", "m2"), line.Rolling is { } rolling ? rolling.ToString("0.0000") : ""])]));
+            [.. RunsSummary.Of(analysis).Select(line => (IReadOnlyList<string>)[line.Configuration, $"{line.Pairs}", RunsWords.Plain(line.DragArea, "0.000", "m2") + (line.Pairs == 1 && double.IsFinite(line.DragArea.Low) ? " (one pair: from gusts alone, so too narrow)" : ""), line.Rolling is { } rolling ? rolling.ToString("0.0000") : ""])]));
         blocks.Add(RunsPicture.Of(analysis.Pairs));
         blocks.Add(new Table(
             ["pair", "configuration", "drag area m2", "two-speed m2", "own rolling", "grade %", "wind m/s", "rest m/s"],

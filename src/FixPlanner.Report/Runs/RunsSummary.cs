@@ -9,7 +9,7 @@ internal static class RunsSummary
     public sealed record Line(string Configuration, int Pairs, ConfidenceInterval DragArea, double? Rolling);
 
     public static IReadOnlyList<Line> Of(SessionAnalysis analysis) =>
-        [.. analysis.Pairs.GroupBy(pair => pair.Configuration).Select(group => new Line(group.Key, group.Count(), Mean([.. group.Select(pair => pair.DragArea.SquareMetres)]), Rolling(analysis, [.. group])))];
+        [.. analysis.Pairs.GroupBy(pair => pair.Configuration).Select(group => new Line(group.Key, group.Count(), group.First().WithGusts ?? Mean([.. group.Select(pair => pair.DragArea.SquareMetres)]), Rolling(analysis, [.. group])))];
 
     private static ConfidenceInterval Mean(double[] areas)
     {

@@ -5,6 +5,8 @@ namespace FixPlanner.Core.Measurement.Coasting;
 /// <summary>A pair (or a lone run, where only one way was driven) on its way through the fits.</summary>
 internal sealed class FittedGroup(PreparedRun[] runs)
 {
+    private const int Redraws = 1000;
+
     private readonly FitRun[] _runs = [.. runs.Select(run => new FitRun(run.Part!, run.Way == 0 ? 1 : run.Way, run.Density))];
 
     public string Configuration => runs[0].Run.Configuration;
@@ -28,7 +30,7 @@ internal sealed class FittedGroup(PreparedRun[] runs)
     public void FitFree(AnalysisChoices choices, bool bothWays) =>
         Free = PairFit.Of(_runs, MassKg, choices.RotatingShare, FreeTerms.Rolling | (bothWays ? FreeTerms.Grade : FreeTerms.None));
 
-    public RunPair Finish(IReadOnlyDictionary<string, double> shared, AnalysisChoices choices, bool bothWays)
+    public RunPair Finish(IReadOnlyDictionary<string, double> shared, AnalysisChoices choices, bool bothWays, bool alone)
     {
         bool hold = shared.TryGetValue(Day, out double held);
         double rolling = hold ? held : Free.Rolling;
@@ -45,7 +47,10 @@ internal sealed class FittedGroup(PreparedRun[] runs)
         return new(
             [.. runs.Select(run => run.Run.Name)], Configuration, Day, runs.Average(run => run.Clock),
             Area(fit.DragArea), Area(TwoSpeed(rolling, choices)), Area(Free.DragArea), Free.Rolling, fit.Grade,
-            AirSpeed.FromMetresPerSecond(windy.Wind), RoadSpeed.FromMetresPerSecond(fit.RootMeanSquare), Area(fit.DragAreaFormalError));
+            AirSpeed.FromMetresPerSecond(windy.Wind), RoadSpeed.FromMetresPerSecond(fit.RootMeanSquare), Area(fit.DragAreaFormalError))
+        {
+            WithGusts = alone && bothWays ? RefitBootstrap.DragArea(_runs, MassKg, choices.RotatingShare, rolling, seed: 1, Redraws) : null,
+        };
     }
 
     /// <summary>Mean force of the runs between the two speeds, less the rolling force, over the mean dynamic pressure.</summary>

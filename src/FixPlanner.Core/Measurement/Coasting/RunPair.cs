@@ -1,3 +1,4 @@
+using FixPlanner.Core.Measurement.Statistics;
 using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Measurement.Coasting;
@@ -27,4 +28,8 @@ public sealed record RunPair(
     double Grade,
     AirSpeed Wind,
     RoadSpeed RootMeanSquare,
-    DragArea FormalError);
+    DragArea FormalError)
+{
+    /// <summary>How far gusts alone move the drag area, 95 %, of a pair that is the only one of its configuration; null otherwise.</summary>
+    public ConfidenceInterval? WithGusts { get; init; }
+}

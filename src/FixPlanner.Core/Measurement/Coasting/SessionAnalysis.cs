@@ -52,7 +52,7 @@ public sealed record SessionAnalysis(
         PreparedRun[][] groups = bothWays ? [.. RunPairing.Pair(prepared)] : [.. prepared.Where(run => run.Used).Select(run => new[] { run })];
         List<FittedGroup> fitted = FitGroups(groups.Select(group => new FittedGroup(group)), choices, bothWays);
         Dictionary<string, double> shared = ShareRolling(fitted, choices);
-        RunPair[] pairs = [.. fitted.Select(group => group.Finish(shared, choices, bothWays))];
+        RunPair[] pairs = [.. fitted.Select(group => group.Finish(shared, choices, bothWays, alone: fitted.Count(other => other.Configuration == group.Configuration) == 1))];
         if (pairs.Length > 0 && !bothWays)
         {
             warnings.Add(SessionWarnings.OneWay);

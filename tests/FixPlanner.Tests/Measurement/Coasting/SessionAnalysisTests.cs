@@ -1,10 +1,6 @@
-using System.Diagnostics;
-using System.Text;
 using FixPlanner.Core.Measurement.Coasting;
 using FixPlanner.Core.Measurement.Comparing;
-using FixPlanner.Core.Measurement.Statistics;
 using FixPlanner.Core.Quantities;
-using FixPlanner.Files.Runs;
 
 namespace FixPlanner.Tests.Measurement.Coasting;
 
@@ -194,36 +190,10 @@ public sealed class SessionAnalysisTests
     }
 
     [Fact]
-    public void Of_HundredThousandSamples_AreReadAndFittedInSeconds()
+    public void Of_OnePairEach_GivesTheSpreadThatGustsAloneExplain()
     {
-        SimulatedDay day = new() { Seed = 7, Weather = SimulatedWeather.Calm, Order = "ABBABAABABBA", Change = -0.04, LoggerHertz = 10 };
-        List<CoastDownRun> runs = day.Runs();
-        int repeats = (100_000 / runs.Sum(run => run.Samples.Count)) + 1;
-        StringBuilder text = new();
-        for (int i = 0; i < repeats; i++)
-        {
-            text.Append(LogWriter.Csv(runs.Select(run => run with { Name = $"{i}-{run.Name}" }))[(i == 0 ? 0 : 45)..].TrimStart());
-        }
-
-        byte[] bytes = Encoding.UTF8.GetBytes(text.ToString());
-        Stopwatch watch = Stopwatch.StartNew();
-        RunFile file = RunFileReader.ReadBytes("long.csv", bytes, RunReadingOptions.None);
-        SessionAnalysis analysis = SessionAnalysis.Of(file.Runs, day.Choices());
-        watch.Stop();
-        Assert.True(file.Runs.Sum(run => run.Samples.Count) >= 100_000);
-        Assert.Single(analysis.Comparisons);
-        Assert.True(watch.Elapsed.TotalSeconds < 8, $"{watch.Elapsed.TotalSeconds:0.0} s; one to two on a free machine");
-    }
-
-    [Fact]
-    public void Refit_ThousandTimes_TakesAboutASecond()
-    {
-        List<CoastDownRun> runs = Day("A").Runs();
-        FitRun[] pair = [.. runs.Select((run, i) => new FitRun(CoastPart.Of(RunCleaning.Clean(run.Samples).Trace, out _, out _)!, i == 0 ? 1 : -1, 1.2))];
-        Stopwatch watch = Stopwatch.StartNew();
-        ConfidenceInterval area = RefitBootstrap.DragArea(pair, 750, 0.03, 0.0135, seed: 3, draws: 1000);
-        watch.Stop();
-        Assert.InRange(area.HalfWidth, 0.0005, 0.05);
-        Assert.True(watch.Elapsed.TotalSeconds < 5, $"{watch.Elapsed.TotalSeconds:0.0} s; half a second on a free machine");
+        SessionAnalysis one = SessionAnalysis.Of(Day("AB").Runs(), Day().Choices());
+        Assert.All(one.Pairs, pair => Assert.InRange(pair.WithGusts!.Value.HalfWidth, 0.0005, 0.05));
+        Assert.All(Analyse(Day("ABBA")).Pairs, pair => Assert.Null(pair.WithGusts));
     }
 }
