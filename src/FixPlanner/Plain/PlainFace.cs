@@ -119,7 +119,7 @@ internal sealed class PlainFace
     {
         while (true)
         {
-            if (section == Section.WalkRound && state.Place.Question is null)
+            if (section == Section.WalkRound && state.Place == new Place(section))
             {
                 (state, Ending? moment) = NextMoment(state);
                 if (moment is { } over)

@@ -127,6 +127,7 @@ public sealed class ForesightTests
     private static string Report(WizardProgram program)
     {
         program.Update(new Asked("plan"));
+        program.Update(new Asked("next"));
         return program.Update(new Asked("next")).Screen.Id;
     }
 
