@@ -44,14 +44,16 @@ public static class ChangeSummary
         string[] went = [.. before.Items.Where(i => !now.Contains(i.Fix.Id)).Select(i => i.Fix.Title)];
         if (came.Length > 0)
         {
-            yield return $"New in the plan: {string.Join("; ", came)}.";
+            yield return $"New in the plan: {Named(came)}.";
         }
 
         if (went.Length > 0)
         {
-            yield return $"Out of the plan: {string.Join("; ", went)}.";
+            yield return $"Out of the plan: {Named(went)}.";
         }
     }
+
+    private static string Named(string[] titles) => titles.Length == 1 ? titles[0] : $"{titles[0]}, and {titles.Length - 1} more";
 
     /// <summary>The name of a gate's state as shown.</summary>
     /// <param name="state">The state.</param>

@@ -15,6 +15,9 @@ public sealed record InterviewState(Logbook Logbook, Place Place)
     /// <summary>Questions passed by in this sitting: not asked again unless the person goes there.</summary>
     public ImmutableHashSet<QuestionKey> PassedBy { get; init; } = [];
 
+    /// <summary>Lines of records that were given and are not written into the logbook yet, by line.</summary>
+    public ImmutableDictionary<string, string> Entries { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>By when the things of this walk can be looked at.</summary>
     public LookWhen When { get; init; } = LookWhen.Parked;
 
@@ -26,4 +29,8 @@ public sealed record InterviewState(Logbook Logbook, Place Place)
 /// <param name="State">The interview after it.</param>
 /// <param name="Edits">What the logbook file must keep, in order, before anything is shown.</param>
 /// <param name="Refusal">Why the answer was not taken; the state is then unchanged.</param>
-public sealed record Step(InterviewState State, IReadOnlyList<LogbookEdit> Edits, Refusal? Refusal = null);
+public sealed record Step(InterviewState State, IReadOnlyList<LogbookEdit> Edits, Refusal? Refusal = null)
+{
+    /// <summary>What to say beside 'kept'; empty for nothing.</summary>
+    public string Says { get; init; } = "";
+}

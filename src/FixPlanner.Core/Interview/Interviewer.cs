@@ -15,6 +15,8 @@ public sealed class Interviewer
     private readonly QuestionBook book;
     private readonly Agenda agenda;
     private readonly ProofTalk proof;
+    private readonly Deeds deeds;
+    private readonly RecordTalk records;
 
     /// <summary>Prepares the interview for a pack and a day.</summary>
     /// <param name="pack">The pack.</param>
@@ -22,7 +24,7 @@ public sealed class Interviewer
     public Interviewer(KnowledgePack pack, DateOnly today)
     {
         (this.pack, this.today) = (pack, today);
-        (book, agenda, proof) = (new(pack), new(pack), new(pack, today));
+        (book, agenda, proof, deeds, records) = (new(pack), new(pack), new(pack, today), new(pack, today), new(pack, today));
     }
 
     /// <summary>Starts: at the first open question of the car, or where a returning person left off.</summary>
@@ -48,10 +50,57 @@ public sealed class Interviewer
     /// <summary>The question at the present place, or null at an overview.</summary>
     /// <param name="state">The state.</param>
     /// <returns>The question.</returns>
-    public Question? Current(InterviewState state) =>
-        state.Place.Question is not { } key ? null
-        : !ProofTalk.IsMine(key.Kind) ? book.Build(key, state.Place.Section, Situation.Of(pack, state.Logbook, today))
-        : ProofTalk.Exists(key, state.Logbook) ? proof.Build(key, Situation.Of(pack, state.Logbook, today)) : null;
+    public Question? Current(InterviewState state) => state.Place.Question switch
+    {
+        null => null,
+        { Kind: QuestionKind.Record } key => records.Build(key, state),
+        { Kind: QuestionKind.Deed, Id: var id } => deeds.Ask(Subject.Of(id)!.Value, state.Place.Section, state.Logbook),
+        { } key when ProofTalk.IsMine(key.Kind) => ProofTalk.Exists(key, state.Logbook) ? proof.Build(key, Situation.Of(pack, state.Logbook, today)) : null,
+        { } key => book.Build(key, state.Place.Section, Situation.Of(pack, state.Logbook, today)),
+    };
+
+    /// <summary>What can be decided or written down about a kind of subject.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <returns>The deeds, in order.</returns>
+    public static IReadOnlyList<Deed> DeedsFor(SubjectKind kind) => Deeds.For(kind);
+
+    /// <summary>What was decided about a fix or zone; empty for nothing.</summary>
+    /// <param name="logbook">The logbook.</param>
+    /// <param name="subject">The fix or zone.</param>
+    /// <returns>A word or two.</returns>
+    public static string Standing(Logbook logbook, Subject subject)
+    {
+        ArgumentNullException.ThrowIfNull(logbook);
+        return Deeds.Standing(subject, logbook);
+    }
+
+    /// <summary>Fixes and zones by a part of their names; what was decided about stands first.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="words">Every word must occur; none gives what was decided about.</param>
+    /// <returns>What was found.</returns>
+    public IReadOnlyList<Found> Find(InterviewState state, string words)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return deeds.Find(words, state.Logbook);
+    }
+
+    /// <summary>Does something about a subject from a list: at once, or by going to the first line of its record.</summary>
+    /// <param name="state">The state; its place is the list.</param>
+    /// <param name="subject">The subject.</param>
+    /// <param name="deed">Id of the deed.</param>
+    /// <returns>What it did.</returns>
+    public Step Do(InterviewState state, Subject subject, string deed)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        if (deed is Deeds.SignOff or Deeds.Work or Deeds.Details)
+        {
+            return new(records.Begin(state, subject), []);
+        }
+
+        (IReadOnlyList<LogbookEdit> edits, string says) = deeds.Do(subject, deed, state.Logbook);
+        InterviewState back = RecordTalk.BackFromRecord(state) with { Logbook = edits.Aggregate(state.Logbook, (logbook, edit) => logbook.With(edit)) };
+        return new(back, edits) { Says = edits.Count == 0 && says.Length == 0 ? "It stands so already." : says };
+    }
 
     /// <summary>All questions of a part with the answers that stand, for the overview that lets one be changed.</summary>
     /// <param name="state">The state.</param>
@@ -88,6 +137,18 @@ public sealed class Interviewer
             return Prove(state, key, given);
         }
 
+        if (key.Kind == QuestionKind.Record)
+        {
+            return records.Take(state, given);
+        }
+
+        if (key.Kind == QuestionKind.Deed)
+        {
+            return given is GivenChoice { Id: var deed } && Deeds.For(Subject.Of(key.Id)!.Value.Kind).Any(d => d.Id == deed) ? Do(state, Subject.Of(key.Id)!.Value, deed)
+                : given is GivenNothing ? new(RecordTalk.BackFromRecord(state), []) { Says = "Left as it is." }
+                : new(state, [], new("that is not one of the answers", "choose one of the answers"));
+        }
+
         if (given is GivenNothing)
         {
             return new(Next(state with { PassedBy = state.PassedBy.Add(key) }), []);
@@ -100,7 +161,8 @@ public sealed class Interviewer
         }
 
         Logbook logbook = edits.Aggregate(state.Logbook, (book, edit) => book.With(edit));
-        return new(Next(state with { Logbook = logbook, PassedBy = state.PassedBy.Add(key) }), edits);
+        InterviewState written = key.Kind == QuestionKind.Observation ? RecordTalk.Forget(new(SubjectKind.Look, key.Id), state) : state;
+        return new(Next(written with { Logbook = logbook, PassedBy = state.PassedBy.Add(key) }), edits);
     }
 
     /// <summary>Moves to the next question of the walk, or to its overview when nothing more is worth looking at.</summary>
@@ -184,12 +246,17 @@ public sealed class Interviewer
 
     private (IReadOnlyList<LogbookEdit> Edits, Refusal? Refusal) Edits(InterviewState state, QuestionKey key, Given given)
     {
+        if (given is GivenNot && key.Kind is not (QuestionKind.Fact or QuestionKind.Observation))
+        {
+            return (LeftOpen(state.Logbook, key), null);
+        }
+
         switch (key.Kind)
         {
             case QuestionKind.Fact:
                 return FactEdits(state.Logbook, pack.Fact(key.Id)!, given);
             case QuestionKind.Observation:
-                return FindingEdits(state.Logbook, pack.Observation(key.Id)!, given);
+                return FindingEdits(state, pack.Observation(key.Id)!, given);
             case QuestionKind.Aim:
                 return given is GivenChoice { Id: var weight } && double.TryParse(weight, out double w) && w is >= 0 and <= 3
                     ? ([new SetAim(key.Id, w) { InWords = $"{pack.Scales.Aims.First(a => a.Id == key.Id).Title}: {w}" }], null)
@@ -208,6 +275,16 @@ public sealed class Interviewer
                     : ([], new("a name has 1 to 80 letters", "type a few words, or pass this question by"));
         }
     }
+
+    // 'Not sure' about a wish or a limit leaves it open: what stands is taken away.
+    private static LogbookEdit[] LeftOpen(Logbook logbook, QuestionKey key) => key.Kind switch
+    {
+        QuestionKind.Aim when logbook.Aims.ContainsKey(key.Id) => [new SetAim(key.Id, null) { InWords = $"left open: {key.Id}" }],
+        QuestionKind.Budget when logbook.Limits.BudgetEur is not null => [new SetBudget(null) { InWords = "budget: left open" }],
+        QuestionKind.Hours when logbook.Limits.Hours is not null => [new SetHours(null) { InWords = "hours: left open" }],
+        QuestionKind.Skill when logbook.Limits.Skill is not null => [new SetSkill(null) { InWords = "own work: left open" }],
+        _ => [],
+    };
 
     private static (IReadOnlyList<LogbookEdit>, Refusal?) Amount(Given given, UnitKind kind, string unit, Func<double, LogbookEdit> edit)
     {
@@ -243,8 +320,9 @@ public sealed class Interviewer
             : ([new SetFact(fact.Id, fact.Scope, holder, entry) { InWords = words }], null);
     }
 
-    private (IReadOnlyList<LogbookEdit>, Refusal?) FindingEdits(Logbook logbook, Observation o, Given given)
+    private (IReadOnlyList<LogbookEdit>, Refusal?) FindingEdits(InterviewState state, Observation o, Given given)
     {
+        Logbook logbook = state.Logbook;
         Finding? finding = given switch
         {
             GivenChoice c when o.Answers.Any(a => a.Id == c.Id) => new(o.Id, c.Id) { Weight = c.Hesitant ? 0.75 : 1 },
@@ -257,6 +335,14 @@ public sealed class Interviewer
         }
 
         (string round, OpenRound? open) = Rounds.OfToday(logbook, today);
+
+        // Details that stand, and details that were noted before the answer, belong to it.
+        if (logbook.Rounds.FirstOrDefault(r => r.Id == round)?.Findings.FirstOrDefault(f => f.Observation == o.Id) is { } stands)
+        {
+            finding = finding with { Photo = stands.Photo, Place = stands.Place, Speed = stands.Speed, Note = stands.Note };
+        }
+
+        finding = Records.With(finding, RecordTalk.Said(new(SubjectKind.Look, o.Id), state));
         string shown = finding.Answer is { } answer ? o.Answers.First(a => a.Id == answer).Text : Words.Of(finding.Not!.Value);
         LogbookEdit set = new SetFinding(round, finding) { InWords = $"{o.Question} {shown}" };
         return (open is null ? [set] : [open, set], null);

@@ -75,6 +75,12 @@ public enum QuestionKind
 
     /// <summary>A row of a tuft grid; the id is the reading.</summary>
     TuftRow,
+
+    /// <summary>What is to be done about a gate, a fix or a zone.</summary>
+    Deed,
+
+    /// <summary>A line of a record: a sign-off, a piece of work, the details of a finding.</summary>
+    Record,
 }
 
 /// <summary>A question, by kind and id.</summary>

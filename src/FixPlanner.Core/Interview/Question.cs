@@ -23,6 +23,9 @@ public sealed record Question(QuestionKey Key, string Heading, string Ask, strin
     /// <summary>An example of what to type; empty when there are choices.</summary>
     public string Example { get; init; } = "";
 
+    /// <summary>Its name in a list, where that is shorter than the question; else null.</summary>
+    public string? Name { get; init; }
+
     /// <summary>What misleads, or null.</summary>
     public string? Trap { get; init; }
 
@@ -47,9 +50,12 @@ public sealed record Question(QuestionKey Key, string Heading, string Ask, strin
     /// <summary>The answer may be given as hesitant.</summary>
     public bool CanHesitate => Key.Kind == QuestionKind.Observation;
 
+    /// <summary>'Not looked' makes sense: it is about the car and not about the person.</summary>
+    public bool CanBeUnlooked => Key.Kind is QuestionKind.Fact or QuestionKind.Observation;
+
     /// <summary>'Not today' makes sense: it goes on the next drive's sheet.</summary>
     public bool CanWait => Key.Kind == QuestionKind.Observation;
 
-    /// <summary>'Not sure' makes sense.</summary>
-    public bool CanBeUnsure => Key.Kind is QuestionKind.Fact or QuestionKind.Observation;
+    /// <summary>'Not sure' makes sense: every question of the interview may be left open.</summary>
+    public bool CanBeUnsure => Key.Kind is not (QuestionKind.Deed or QuestionKind.Record);
 }

@@ -47,7 +47,8 @@ internal sealed class QuestionBook(KnowledgePack pack)
             FactKind.Choice => [.. fact.Choices.Select(c => new Choice(c, c))],
             _ => [],
         };
-        string heading = section == Section.Car && fact.OpeningQuestion is { } n
+        bool opens = section == Section.Car && pack.Facts.First(f => f.OpeningQuestion == fact.OpeningQuestion) == fact;
+        string heading = opens && fact.OpeningQuestion is { } n
             ? $"{Heading(section)}, question {n} of {pack.Facts.Max(f => f.OpeningQuestion ?? 0)}"
             : Heading(section);
         return new(key, heading, fact.Ask.Length > 0 ? fact.Ask : fact.Title + "?", fact.Why, fact.How, choices)
@@ -66,6 +67,7 @@ internal sealed class QuestionBook(KnowledgePack pack)
         Aim aim = pack.Scales.Aims.First(a => a.Id == key.Id);
         return new(key, Heading(Section.Aims), $"How much does this matter to you: {aim.Title.ToLowerInvariant()}?", "The plan adds up what each fix does for what matters to you. Safety does not depend on this.", "0 leaves it out of the choice of fixes, 3 counts it three times as much as 1.", [.. Weights])
         {
+            Name = aim.Title,
             Current = s.Logbook.Aims.TryGetValue(key.Id, out double w) ? $"{w}" : null,
             CurrentChoice = s.Logbook.Aims.TryGetValue(key.Id, out double weight) ? $"{weight}" : null,
         };

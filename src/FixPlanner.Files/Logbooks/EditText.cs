@@ -27,7 +27,7 @@ internal static class EditText
         SetSkill e => [new(Limit("skill"), e.Skill is { } s ? YamlValue.Of(s.ToString().ToLowerInvariant()) : null)],
         SetLimitEntry { On: true } e => [new(Limit(ListKey(e.List)).New(), YamlValue.Of(e.Id))],
         SetLimitEntry e => [new(Limit(ListKey(e.List)), YamlValue.List([.. ListOf(before.Limits, e.List).Where(id => id != e.Id).Select(YamlValue.Of)]))],
-        SetWork e => [new(Root.Key("work").Where("fix", e.Work.Fix), Value(e.Work))],
+        SetWork e => before.Work.Any(w => w.Fix == e.Work.Fix) ? ChangedWork(e.Work) : [new(Root.Key("work").Where("fix", e.Work.Fix), Value(e.Work))],
         RemoveWork e => [new(Root.Key("work").Where("fix", e.Fix), null)],
         AddSignOff e => [new(Root.Key("sign_offs").New(), Value(e.SignOff))],
         AddAcknowledgement e => [new(Root.Key("read").New(), Map(("gate", e.Acknowledgement.Gate), ("date", Day(e.Acknowledgement.Date))))],
@@ -106,13 +106,20 @@ internal static class EditText
         return YamlValue.Lines(entries);
     }
 
-    private static YamlValue Value(Work w) => Map(
-        ("fix", w.Fix),
+    private static YamlValue Value(Work w) => Map([("fix", w.Fix), .. Lines(w)]);
+
+    // Key by key: facts and remarks that the owner keeps with the work stay.
+    private static YamlEdit[] ChangedWork(Work w) =>
+        [.. Lines(w).Select(line => new YamlEdit(Root.Key("work").Where("fix", w.Fix).Key(line.Key), line.Value is { } value ? YamlValue.Of(value) : null))];
+
+    private static (string Key, string? Value)[] Lines(Work w) =>
+    [
         ("state", w.State.ToString().ToLowerInvariant()),
         ("date", Day(w.Date)),
         ("spent", w.SpentEur is { } eur ? $"{eur} EUR" : null),
         ("hours", w.Hours is { } h ? $"{h} h" : null),
-        ("note", w.Note));
+        ("note", w.Note),
+    ];
 
     private static YamlValue Value(SignOff s) => Map(("gate", s.Gate), ("kind", s.Kind), ("by", s.By), ("role", s.Role.Length > 0 ? s.Role : null), ("date", Day(s.Date)), ("evidence", s.Evidence));
 

@@ -65,6 +65,11 @@ internal static class Face
 
     // The screen library is first touched here, so that other commands start without it.
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static int Screens(WizardProgram program, string path) =>
-        WizardHost.Run(app => new ShellWindow(app, program, $"fixplanner --plain {path}", SideScreens.Views()), () => { });
+    private static int Screens(WizardProgram program, string path)
+    {
+        ShellWindow? window = null;
+        int ended = WizardHost.Run(app => window = new ShellWindow(app, program, $"fixplanner --plain {path}", SideScreens.Views()), () => { });
+        window?.KeepDraft();
+        return ended;
+    }
 }

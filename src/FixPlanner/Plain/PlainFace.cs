@@ -25,6 +25,7 @@ internal sealed class PlainFace
     private readonly Interviewer interviewer;
     private readonly Assessor assessor;
     private readonly DateOnly today;
+    private readonly KnowledgePack pack;
     private Assessment? known;
     private PlanDepth knownDepth;
 
@@ -94,8 +95,84 @@ internal sealed class PlainFace
             }
         }
 
+        foreach (Section section in new[] { Section.Gates, Section.Plan })
+        {
+            Say("");
+            Say($"== {Words.Of(section)} ==");
+            (state, Ending? ending) = Lists(state with { Place = new(section) });
+            if (ending is { } end)
+            {
+                return End(end);
+            }
+        }
+
         Results();
         return WhatIf();
+    }
+
+    // The gates, then the plan: a number opens one and asks what about it; Enter goes on. Where the input ends the plan is still given.
+    private (InterviewState State, Ending? Ending) Lists(InterviewState state)
+    {
+        Section section = state.Place.Section;
+        bool all = false;
+        string sought = "";
+        while (true)
+        {
+            IReadOnlyList<PlainRow> rows = section == Section.Gates ? PlainLists.Gates(Assess(PlanDepth.Quick), all)
+                : sought.Length > 0 ? PlainLists.Sought(interviewer.Find(state, sought), pack) : PlainLists.Plan(Assess(PlanDepth.Quick));
+            for (int i = 0; i < rows.Count; i++)
+            {
+                Say($"  {i + 1} {rows[i].Line}");
+            }
+
+            Say(section == Section.Gates
+                ? "Open one: its number. Enter: on to the plan.   all = all gates   u undo   q quit"
+                : "Open one: its number. Any fix or zone: a part of its name. Enter: the whole plan.   u undo   q quit");
+            switch (Read())
+            {
+                case null or "" or ">":
+                    return (state, null);
+                case "q":
+                    return (state, Ending.Quit);
+                case "u":
+                    Undo(ref state);
+                    break;
+                case "<":
+                    sought = "";
+                    break;
+                case "all" when section == Section.Gates:
+                    all = true;
+                    break;
+                case var line when int.TryParse(line, out int n) && n >= 1 && n <= rows.Count:
+                    (state, Ending? ending) = OpenRow(state, rows[n - 1]);
+                    if (ending is { } end)
+                    {
+                        return (state, end);
+                    }
+
+                    break;
+                case var line when section == Section.Plan && !int.TryParse(line, out _):
+                    sought = line;
+                    break;
+                default:
+                    Say($"Not taken: type a number from 1 to {rows.Count}, or Enter");
+                    break;
+            }
+        }
+    }
+
+    private (InterviewState State, Ending? Ending) OpenRow(InterviewState state, PlainRow row)
+    {
+        Say("");
+        foreach (string line in row.Detail())
+        {
+            Say($"  {line}");
+        }
+
+        Section section = state.Place.Section;
+        InterviewState at = Interviewer.Move(state, new(section, row.Subject.Key));
+        (at, Ending ending) = Part(at, section);
+        return (at with { Place = new(section) }, ending == Ending.Done ? null : ending);
     }
 
     private int End(Ending ending)
@@ -187,6 +264,11 @@ internal sealed class PlainFace
             Say($"  type a value, for example: {q.Example}");
         }
 
+        if (q.Key.Kind == QuestionKind.Observation)
+        {
+            Say("  d photo or film, place, speed, note, how sure");
+        }
+
         if (q.Current is { } current)
         {
             Say($"  stands: {Prose.Plain(current)}");
@@ -211,6 +293,8 @@ internal sealed class PlainFace
                 case "u":
                     Undo(ref state);
                     return (state, null);
+                case "d" when question.Key.Kind == QuestionKind.Observation:
+                    return (interviewer.Do(state, new(SubjectKind.Look, question.Key.Id), "details").State, null);
                 case "?":
                     Say($"Why: {Prose.Plain(question.Why)}");
                     Say($"How: {Prose.Plain(question.How)}");
@@ -242,6 +326,11 @@ internal sealed class PlainFace
     {
         if (step.Edits.Count == 0)
         {
+            if (step.Says.Length > 0)
+            {
+                Say(step.Says);
+            }
+
             return (OnWalk(step.State), null);
         }
 
@@ -253,7 +342,7 @@ internal sealed class PlainFace
             return (step.State, Ending.CannotKeep);
         }
 
-        Say("kept");
+        Say(step.Says.Length > 0 ? $"kept: {step.Says}" : "kept");
         foreach (string change in ChangeSummary.Between(before, Assess(PlanDepth.Quick)))
         {
             Say($"  {Prose.Plain(change)}");
@@ -263,7 +352,7 @@ internal sealed class PlainFace
     }
 
     private InterviewState OnWalk(InterviewState state) =>
-        state.Place.Section == Section.WalkRound ? interviewer.NextOnWalk(state, Assess(PlanDepth.WithQuestions)) : state;
+        state.Place == new Place(Section.WalkRound) ? interviewer.NextOnWalk(state, Assess(PlanDepth.WithQuestions)) : state;
 
     private void Undo(ref InterviewState state)
     {
@@ -284,7 +373,7 @@ internal sealed class PlainFace
         return line switch
         {
             "" => new GivenNothing(),
-            "-" => new GivenNot(NotAnswered.NotLooked),
+            "-" => new GivenNot(question.CanBeUnlooked ? NotAnswered.NotLooked : NotAnswered.NotSure),
             "~" when question.CanBeUnsure => new GivenNot(NotAnswered.NotSure),
             "+" when question.CanWait => new GivenNot(NotAnswered.NotToday),
             _ when question.Choices.Count == 0 => new GivenText(line),

@@ -65,7 +65,7 @@ internal sealed class WizardProgram : IWizardProgram
                 State = State with { Side = open.Screen };
                 Side?.Open(bench);
                 break;
-            case not null when Side?.Update(message, bench) == true:
+            case not null when Interview.Place.Question is null && Side?.Update(message, bench) == true:
                 break;
             case Back:
                 GoBack();
@@ -77,7 +77,9 @@ internal sealed class WizardProgram : IWizardProgram
                 Take(QuestionView.Given(answered.Answer, answered.Hesitant));
                 break;
             case Entered entered:
-                Take(entered.Text.Trim().Length == 0 ? new GivenNothing() : new GivenText(entered.Text));
+                // An empty line passes a question by; in a record it says that there is nothing to write there.
+                bool passes = entered.Text.Trim().Length == 0 && Interview.Place.Question is not { Kind: QuestionKind.Record };
+                Take(passes ? new GivenNothing() : new GivenText(entered.Text));
                 break;
             case Drafted drafted:
                 State = State with { Drafts = new Dictionary<string, string>(State.Drafts) { [drafted.Question] = drafted.Text } };
@@ -90,6 +92,7 @@ internal sealed class WizardProgram : IWizardProgram
                 break;
         }
 
+        bench.KeepDrafts();
         return Show();
     }
 
@@ -110,7 +113,7 @@ internal sealed class WizardProgram : IWizardProgram
     private void GoBack()
     {
         State = State with { Trouble = null };
-        if (State.Side is not null)
+        if (State.Side is not null && Interview.Place.Question is null)
         {
             State = State with { Side = null };
         }
@@ -144,6 +147,9 @@ internal sealed class WizardProgram : IWizardProgram
                 break;
             case "plan":
                 Enter(Section.Plan);
+                break;
+            case "details" when Interview.Place.Question is { Kind: QuestionKind.Observation } key:
+                Interview = bench.Interviewer.Do(Interview, new(SubjectKind.Look, key.Id), "details").State;
                 break;
             case "overview":
                 Interview = Interviewer.Move(Interview, new(here));
@@ -195,7 +201,11 @@ internal sealed class WizardProgram : IWizardProgram
     // A choice in a row is an answer to its question; the list stays where it is.
     private void Choose(Chosen chosen)
     {
-        if (KeyOf(chosen.Row) is { } key)
+        if (Subject.Of(chosen.Row) is { } subject)
+        {
+            Done(bench.Interviewer.Do(Interview, subject, chosen.Choice));
+        }
+        else if (KeyOf(chosen.Row) is { } key)
         {
             InterviewState at = Interview with { Place = new(Interview.Place.Section, key) };
             Keep(bench.Interviewer.Answer(at, QuestionView.Given(chosen.Choice, false)));
@@ -212,6 +222,12 @@ internal sealed class WizardProgram : IWizardProgram
             string typed = given is GivenText text ? text.Text : "";
             State = State with { Trouble = refusal, Drafts = new Dictionary<string, string>(State.Drafts) { [key.ToString()] = typed } };
             bench.Notice = $"Not taken: {refusal.What}.";
+            return;
+        }
+
+        if (key.Kind is QuestionKind.Deed or QuestionKind.Record)
+        {
+            Done(step);
             return;
         }
 
@@ -246,6 +262,18 @@ internal sealed class WizardProgram : IWizardProgram
         }
     }
 
+    // A deed is done at once or leads through a record; either way the person comes back to where it was begun.
+    private void Done(Step step)
+    {
+        bool kept = step.Edits.Count == 0 || bench.Keep(step.Edits, step.Says);
+        bench.Notice = step.Edits.Count == 0 ? step.Says : bench.Notice;
+        if (kept)
+        {
+            State = State with { Trouble = null };
+            Interview = step.State with { Logbook = bench.Book.Logbook };
+        }
+    }
+
     // What is worth looking at next may still be being worked out: then it is shown as soon as it is known.
     private void NextOnWalk()
     {
@@ -271,7 +299,7 @@ internal sealed class WizardProgram : IWizardProgram
     private Frame Show()
     {
         Section section = Interview.Place.Section;
-        ScreenModel screen = Side?.Show(bench) ?? screens.Show();
+        ScreenModel screen = (Interview.Place.Question is null ? Side?.Show(bench) : null) ?? screens.Show();
         string car = bench.Book.Logbook.Name.Length > 0 ? bench.Book.Logbook.Name : bench.Book.Path;
         IEnumerable<KeyRow> openers = State.Side is null && Interview.Place.Question is null ? sides.Where(side => side.From == section).Select(side => side.Opener) : [];
         return new(car, [.. Sections.Select(CoreWords.Of)], (int)section, GatesView.Strip(bench.Known()), bench.Notice, screen, [.. openers, .. StepKeys]);

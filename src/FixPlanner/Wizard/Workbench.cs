@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
@@ -13,12 +14,20 @@ namespace FixPlanner.Wizard;
 /// <summary>What every screen of the wizard works with: the open logbook, what follows from it, where the person is, and what is said.</summary>
 internal sealed class Workbench
 {
+    private const string OfRecord = "record ";
+
+    private IReadOnlyDictionary<string, string> kept;
+
     public Workbench(OpenLogbook book, KnowledgePack pack, DateOnly today)
     {
         (Book, Pack, Today, Interviewer) = (book, pack, today, new(pack, today));
         Assessor assessor = new(pack);
         (Foresight, Supposing) = (new(assessor, today), new(assessor, today));
-        State = new(Interviewer.Start(book.Logbook));
+        kept = DraftFile.Load(book.Path);
+        State = new(Interviewer.Start(book.Logbook) with { Entries = kept.Where(d => d.Key.StartsWith(OfRecord, StringComparison.Ordinal)).ToImmutableDictionary(d => d.Key[OfRecord.Length..], d => d.Value) })
+        {
+            Drafts = kept.Where(d => !d.Key.StartsWith(OfRecord, StringComparison.Ordinal)).ToDictionary(),
+        };
     }
 
     public OpenLogbook Book { get; }
@@ -50,8 +59,10 @@ internal sealed class Workbench
     public Assessment Known(PlanDepth wanted = PlanDepth.Quick) => Foresight.Of(Book.Logbook, wanted);
 
     /// <summary>Keeps a change on disk, and says what it changed.</summary>
+    /// <param name="edits">The change.</param>
+    /// <param name="says">Said instead of what it changed; empty for nothing.</param>
     /// <returns>False when it could not be kept; that is said.</returns>
-    public bool Keep(IReadOnlyList<LogbookEdit> edits)
+    public bool Keep(IReadOnlyList<LogbookEdit> edits, string says = "")
     {
         Assessment before = Known();
         (bool kept, IReadOnlyList<Problem> said) = Book.Keep(edits);
@@ -70,8 +81,24 @@ internal sealed class Workbench
         }
 
         IReadOnlyList<string> changes = ChangeSummary.Between(before, Known());
-        Notice = changes.Count == 0 ? "Kept." : $"Kept. {Prose.Plain(changes[0])}{(changes.Count > 1 ? $" (+{changes.Count - 1})" : "")}";
+        Notice = says.Length > 0 ? $"Kept. {says}" : changes.Count == 0 ? "Kept." : $"Kept. {Prose.Plain(changes[0])}{(changes.Count > 1 ? $" (+{changes.Count - 1})" : "")}";
         return true;
+    }
+
+    /// <summary>Puts what was typed and not confirmed on disk, where it has changed.</summary>
+    public void KeepDrafts()
+    {
+        Dictionary<string, string> now = new(State.Drafts);
+        foreach ((string line, string text) in Interview.Entries)
+        {
+            now[OfRecord + line] = text;
+        }
+
+        bool same = now.Count == kept.Count && now.All(d => kept.GetValueOrDefault(d.Key) == d.Value);
+        if (!same && DraftFile.Save(Book.Path, now))
+        {
+            kept = now;
+        }
     }
 
     /// <summary>Takes the last kept step back, or puts it in again.</summary>

@@ -116,8 +116,9 @@ public sealed class TwoFacesTests
                 lines.Add("1");
                 return (program.Update(new Answered(q.Id, q.Answers[0].Id, false)), frame.Step == (int)Section.WalkRound);
             case QuestionModel q:
-                lines.Add(q.Entry!.Example);
-                return (program.Update(new Entered(q.Id, q.Entry.Example)), false);
+                string example = q.Entry!.Example["for example: ".Length..];
+                lines.Add(example);
+                return (program.Update(new Entered(q.Id, example)), false);
             case ListModel list when frame.Step == (int)Section.WalkRound:
                 return (program.Update(new Opened(list.Id, list.Rows[0].Id!)), false);
             case ListModel list when frame.Step == (int)Section.Car:

@@ -24,7 +24,7 @@ internal static class OverviewView
             return new(q.Key.ToString(), [Prose.Plain(q.Ask), Prose.Plain(q.Current ?? "not answered")], Opens: true);
         }
 
-        return new(q.Key.ToString(), [Prose.Plain(q.Ask), ""], () => Detail(q), Choices: choices, Current: q.CurrentChoice ?? (q.CurrentNot is not null ? QuestionView.NotSure : null));
+        return new(q.Key.ToString(), [Prose.Plain(q.Name ?? q.Ask), ""], () => Detail(q), Choices: choices, Current: q.CurrentChoice ?? (q.CurrentNot is not null ? QuestionView.NotSure : null));
     }
 
     // Yes, no and weights fit in a row.

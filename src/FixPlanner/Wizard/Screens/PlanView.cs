@@ -1,4 +1,5 @@
 using FixPlanner.Core.Interview;
+using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Planning;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Report.Documents;
@@ -22,14 +23,15 @@ internal static class PlanView
             Rows =
             [
                 .. a.Plan.Items.Select(i => new RowModel(
-                    i.Fix.Id,
-                    [$"{i.Rank} {Prose.Plain(i.Fix.Title)}{(i.HeldBy.Count > 0 ? " (first check)" : "")}", Stage(i), $"{i.Fix.Cost.Likely:0}", $"{i.Fix.Hours.Likely:0.#}", i.InBestSetShare is { } s ? $"{100 * s:0} %" : "-"],
+                    Row(i.Fix),
+                    [$"{i.Rank} {Standing(a, i.Fix)}{(i.HeldBy.Count > 0 ? "first check: " : "")}{Prose.Plain(i.Fix.Title)}", Stage(i), $"{i.Fix.Cost.Likely:0}", $"{i.Fix.Hours.Likely:0.#}", i.InBestSetShare is { } s ? $"{100 * s:0} %" : "-"],
                     () => [.. PlanDocument.CardOf(a, i).SelectMany(b => Lines.Of(new Document("", [b])).Skip(2))])),
                 .. a.Plan.Depth == PlanDepth.Full ? [new RowModel("standing", ["How well it stands, and what more money or time would buy", "", "", "", ""], () => [.. Lines.Of(new Document("", PlanDocument.StandingOf(a))).Skip(2)])] : Array.Empty<RowModel>(),
                 RowModel.Heading("Left out, and why"),
                 .. a.Plan.LeftOut.Where(l => l.Why != LeftOutWhy.NotForThisCar).OrderBy(l => l.Why).ThenBy(l => l.Fix.Id, StringComparer.Ordinal)
-                    .Select(l => new RowModel("out:" + l.Fix.Id, [Prose.Plain(l.Fix.Title), "", "", "", ""], () => [Lines.Of(l.Fix.What), Lines.Named("Left out", l.InWords)])),
+                    .Select(l => new RowModel(Row(l.Fix), [Standing(a, l.Fix) + Prose.Plain(l.Fix.Title), "", "", "", ""], () => [Lines.Of(l.Fix.What), Lines.Named("Left out", l.InWords)])),
             ],
+            RowKeys = Lines.Keys(SubjectKind.Fix),
             WhenEmpty = "Nothing is worth doing on what is known.",
             Totals =
             [
@@ -37,6 +39,11 @@ internal static class PlanView
             ],
         };
     }
+
+    private static string Row(Fix fix) => new Subject(SubjectKind.Fix, fix.Id).ToString();
+
+    private static string Standing(Assessment a, Fix fix) =>
+        Interviewer.Standing(a.Situation.Logbook, new(SubjectKind.Fix, fix.Id)) is { Length: > 0 } words ? $"[{words}] " : "";
 
     /// <summary>How far the draws are, in words.</summary>
     public static string Finished(Plan plan) =>

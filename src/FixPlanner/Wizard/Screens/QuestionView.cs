@@ -2,6 +2,7 @@ using FixPlanner.Core.Interview;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Wizard.Shell;
+using Terminal.Gui.Input;
 
 namespace FixPlanner.Wizard.Screens;
 
@@ -12,11 +13,13 @@ internal static class QuestionView
     public const string NotSure = "not sure";
     public const string NotToday = "not today";
 
+    private static readonly KeyRow Details = new(Key.D, "d", "photo, place, speed, note", new Asked("details"));
+
     public static QuestionModel Of(Question q, WizardState state, PictureModel? picture)
     {
         string id = q.Key.ToString();
         List<AnswerModel> reserved = [];
-        if (q.CanWait || q.CanBeUnsure)
+        if (q.CanBeUnlooked)
         {
             reserved.Add(new(NotLooked, "not looked", 'l'));
         }
@@ -45,7 +48,8 @@ internal static class QuestionView
             Current = q.CurrentChoice ?? (q.CurrentNot is { } not ? Core.Interview.Words.Of(not) : null),
             CurrentHesitant = q.Current?.EndsWith("(hesitant)", StringComparison.Ordinal) == true,
             MayHesitate = q.CanHesitate,
-            Entry = typed ? new(state.Drafts.GetValueOrDefault(id) ?? (q.CurrentNot is null ? q.Current ?? "" : ""), q.Unit, q.Example, state.Trouble is { } t ? (TextLine)$"{t.What}: {t.Mend}" : null) : null,
+            Keys = q.Key.Kind == QuestionKind.Observation ? [Details] : [],
+            Entry = typed ? new(state.Drafts.GetValueOrDefault(id) ?? (q.CurrentNot is null ? q.Current ?? "" : ""), q.Unit, q.Example.Length > 0 ? $"for example: {q.Example}" : "", state.Trouble is { } t ? (TextLine)$"{t.What}: {t.Mend}" : null) : null,
             Picture = picture,
         };
     }

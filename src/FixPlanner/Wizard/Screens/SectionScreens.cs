@@ -50,8 +50,8 @@ internal sealed class SectionScreens(Workbench bench)
 
     private static IReadOnlyList<TextLine> Intro(Section section) => section switch
     {
-        Section.Aims => ["0 leaves an aim out, 3 counts it most. Safety does not depend on this."],
-        Section.BeforeYouDrive => ["Answer these before the first drive. Yes means trouble or a plan; no is harmless."],
+        Section.Aims => ["How much each matters: 0 to 3 answers a line. Safety does not depend on this."],
+        Section.BeforeYouDrive => ["Before the first drive. Yes means trouble or a plan. y, n and s answer a line."],
         _ => ["Enter changes one; F8 goes on."],
     };
 }

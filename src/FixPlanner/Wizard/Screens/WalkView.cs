@@ -24,8 +24,8 @@ internal static class WalkView
         }
         else if (interviewer.Proposed(state, a) is { } key)
         {
-            string ask = pack.Observation(key.Id)?.Question ?? pack.Fact(key.Id)?.Ask ?? key.Id;
-            rows.Add(new(Next, [$"Look next ({Core.Interview.Words.Of(state.When)}): {Prose.Plain(ask)}", ""], Opens: true));
+            (string ask, string why) = pack.Observation(key.Id) is { } look ? (look.Question, look.Why) : (pack.Fact(key.Id)?.Ask ?? key.Id, pack.Fact(key.Id)?.Why ?? "");
+            rows.Add(new(Next, [$"Look next ({Core.Interview.Words.Of(state.When)}): {Prose.Plain(ask)}", ""], () => [Lines.Of(ask), Lines.Named("Why", why)], Opens: true));
         }
         else
         {

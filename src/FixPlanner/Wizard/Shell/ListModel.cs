@@ -14,6 +14,9 @@ internal sealed record ListModel : ScreenModel
     /// <summary>Said instead when there are no rows.</summary>
     public required TextLine WhenEmpty { get; init; }
 
+    /// <summary>What a letter does with the selected row, also while it is open; sent as a choice in that row.</summary>
+    public IReadOnlyList<ChoiceModel> RowKeys { get; init; } = [];
+
     /// <summary>Lines under the list that are always visible.</summary>
     public IReadOnlyList<TextLine> Totals { get; init; } = [];
 }

@@ -26,6 +26,7 @@ internal sealed class ListScreen : IScreen
         .. Row?.Choices is { Count: > 0 } choices
             ? [TextLine.Of($"{string.Join(", ", choices.Select(choice => $"{choice.Key}: {choice.Text}"))}; left, right: change", hanging: 2)]
             : Rows.None,
+        .. model?.RowKeys.Select(one => TextLine.Of($"{one.Key}: {one.Text}", hanging: 2)) ?? Rows.None,
     ];
 
     public bool Shows(ScreenModel model) => model is ListModel;
@@ -52,6 +53,10 @@ internal sealed class ListScreen : IScreen
 
     public Reply Handle(Key key)
     {
+        if (Row is { } picked && model!.RowKeys.FirstOrDefault(one => key == new Key(one.Key)) is { } deed)
+        {
+            return Reply.Say(new Chosen(model.Id, picked.Id!, deed.Id));
+        }
         if (opened)
         {
             bool close = key == Key.Enter || key == Key.CursorLeft;
@@ -87,18 +92,19 @@ internal sealed class ListScreen : IScreen
 
     public Sheet Draw(int width, int height)
     {
+        List<TextLine> keys = model!.RowKeys.Count == 0 ? [] : Wrap.To([TextLine.Of(string.Join("  ", model.RowKeys.Select(one => $"{one.Key} {one.Text}")))], width);
         List<TextLine> top = [model!.Title.With(Emphasis.Bold), .. Wrap.To(model.Intro, width)];
         if (opened && Row is { Detail: { } whole } open)
         {
             List<TextLine> text = Wrap.To(whole(), width - 1);
             TextLine name = TextLine.Of(string.Join("  ", open.Cells.Where(cell => cell.Length > 0)), Emphasis.Bold | Emphasis.Underline);
-            return new Sheet([model.Title.With(Emphasis.Bold), .. Wrap.To([name], width), .. Rows.Window(text, detail, height - 2)], (0, 1));
+            return new Sheet([model.Title.With(Emphasis.Bold), .. Wrap.To([name], width), .. Rows.Exactly(Rows.Window(text, detail, height - 2 - keys.Count), height - 2 - keys.Count), .. keys], (0, 1));
         }
         if (model.Rows.Count == 0)
         {
             return new Sheet([.. top, TextLine.Empty, .. Wrap.To([model.WhenEmpty], width)], (0, 0));
         }
-        List<TextLine> totals = Wrap.To(model.Totals, width);
+        List<TextLine> totals = [.. Wrap.To(model.Totals, width), .. keys];
         int room = Math.Max(3, height - top.Count - totals.Count);
         bool details = model.Rows.Any(row => row.Detail is not null);
         (IReadOnlyList<TextLine> rows, int focus) = !details ? DrawList(width, room)

@@ -6,10 +6,12 @@ namespace FixPlanner.Wizard.Shell;
 internal sealed class QuestionScreen : IScreen
 {
     private const int LeastText = 38;
+    private const int LeastQuestion = 5;
 
     private readonly AnswerList answers = new();
     private readonly EntryLine entry = new();
     private readonly Scroller scroller = new();
+    private readonly Scroller below = new();
     private QuestionModel? model;
     private bool inEntry;
 
@@ -40,6 +42,7 @@ internal sealed class QuestionScreen : IScreen
         if (fresh)
         {
             scroller.ToStart();
+            below.ToStart();
             inEntry = question.Entry is not null && question.Reserved.All(answer => answer.Id != question.Current);
         }
         this.model = question;
@@ -94,10 +97,27 @@ internal sealed class QuestionScreen : IScreen
         cursor = inEntry ? cursor : (focus.X, focus.Y + lower.Count);
         lower.AddRange(choices);
         lower.AddRange(Hesitation(width));
-        int room = Math.Max(3, height - lower.Count - 2);
+        (lower, cursor) = InView(lower, cursor, height - LeastQuestion - 2);
+        int room = Math.Max(LeastQuestion, height - lower.Count - 2);
         IReadOnlyList<TextLine> upper = DrawQuestion(width, room);
         List<TextLine> all = [model.Title.With(Emphasis.Bold), .. upper, TextLine.Empty, .. lower];
         return new Sheet(all, (cursor.X, cursor.Y + upper.Count + 2));
+    }
+
+    // More answers than there is room for: the one with the focus is in view, and the arrows bring the others.
+    private (List<TextLine> Rows, (int X, int Y) Cursor) InView(List<TextLine> rows, (int X, int Y) cursor, int room)
+    {
+        if (rows.Count <= room)
+        {
+            below.Fit(room, rows.Count);
+            return (rows, cursor);
+        }
+        int shown = Math.Max(1, room - 1);
+        below.Fit(shown, rows.Count);
+        below.Reveal(Math.Min(rows.Count - 1, cursor.Y + 2));
+        below.Reveal(cursor.Y);
+        TextLine mark = TextLine.Of($"-- answers, {below.Position}: arrows --", Emphasis.Faint);
+        return ([.. rows.Skip(below.Top).Take(shown), mark], (cursor.X, cursor.Y - below.Top));
     }
 
     private IReadOnlyList<TextLine> DrawQuestion(int width, int room)

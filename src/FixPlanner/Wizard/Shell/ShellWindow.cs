@@ -35,7 +35,7 @@ internal sealed class ShellWindow : Runnable, IStage
     public ShellWindow(IApplication app, IWizardProgram program, string plainCommand, IReadOnlyList<IScreen>? more = null)
     {
         (this.app, this.program, this.plainCommand) = (app, program, plainCommand);
-        screens = [.. more ?? [], new QuestionScreen(), new ListScreen(), new TextScreen()];
+        screens = [.. more ?? [], new QuestionScreen(), new ListScreen(), new PickScreen(), new TextScreen()];
         Add(header, gates, body, aside, notice, footer);
         frame = program.Begin();
         screen = ScreenFor(frame.Screen);
@@ -103,6 +103,15 @@ internal sealed class ShellWindow : Runnable, IStage
         {
             screen.Paste(text);
             Redraw();
+        }
+    }
+
+    /// <summary>The window ends without being asked to, as by a signal: what was typed is kept.</summary>
+    public void KeepDraft()
+    {
+        if (screen.Unconfirmed is { } draft)
+        {
+            program.Update(draft);
         }
     }
 
@@ -196,7 +205,7 @@ internal sealed class ShellWindow : Runnable, IStage
         gates.Place(0, 1, width, 1);
         gates.Show([frame.Gates]);
         notice.Place(0, height - 2, width, 1);
-        notice.Show([frame.Notice]);
+        notice.Show([frame.Notice.Width <= width ? frame.Notice : TextLine.Of(Columns.Fit(frame.Notice.Text, width))]);
         footer.Place(0, height - 1, width, 1);
         footer.Show([ShellLines.Footer([.. frame.Screen.Keys, .. frame.Keys, .. ShellKeys.Table], width, screen.Typing)]);
         DrawBody(width, height - 4);

@@ -1,3 +1,4 @@
+using FixPlanner.Core.Interview;
 using FixPlanner.Wizard.Screens;
 using FixPlanner.Wizard.Shell;
 
@@ -7,7 +8,7 @@ namespace FixPlanner.Wizard.Side;
 internal static class SideScreens
 {
     /// <summary>One of each, for one sitting.</summary>
-    public static IReadOnlyList<ISideScreen> All() => [new WhatIfScreen()];
+    public static IReadOnlyList<ISideScreen> All() => [new WhatIfScreen(), new FindFix(Section.Aims), new FindFix(Section.Plan)];
 
     /// <summary>Screens for their own kinds of models.</summary>
     public static IReadOnlyList<IScreen> Views() => [new GridScreen()];
