@@ -31,8 +31,8 @@ internal sealed class Screen : IDisposable
 
     public ShellWindow Shell { get; }
 
-    /// <summary>From each key, and from each result that came beside, to the bytes that would have been flushed: what was on the screen, and milliseconds.</summary>
-    public List<(string On, double Milliseconds)> Times { get; } = [];
+    /// <summary>From each key, and from each result that came beside, to the bytes that would have been flushed: what was on the screen, milliseconds, and those of the processor.</summary>
+    public List<(string On, double Milliseconds, double Processor)> Times { get; } = [];
 
     /// <summary>Lets work be done beside the keys, as the loop does; its results are shown by <see cref="Press"/> and <see cref="WaitFor"/>.</summary>
     public Screen WithLoop()
@@ -109,10 +109,11 @@ internal sealed class Screen : IDisposable
     private void Timed(Action action)
     {
         string on = Shell.ScreenId;
-        long start = Stopwatch.GetTimestamp();
+        (long start, double? busy) = (Stopwatch.GetTimestamp(), ThreadTime.Now);
         action();
         Settle();
-        Times.Add((on, Stopwatch.GetElapsedTime(start).TotalMilliseconds));
+        double took = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
+        Times.Add((on, took, ThreadTime.Now - busy ?? took));
     }
 
     private void Settle()
