@@ -32,6 +32,7 @@ public static class GateWords
         return
         [
             .. g.Triggers.Select(t => ("Because", t.InWords)),
+            .. g.Figures.Select(f => ("Computed for this car", f.Text)),
             .. g.Open.Select(m => ("Not known", m.IsFact ? pack.Fact(m.Ask)?.Title ?? m.Ask : pack.Observation(m.Ask)?.Question ?? m.Ask)),
             ("What triggers it", g.Gate.TriggerInWords),
             ("Why", g.Gate.Why),

@@ -68,6 +68,43 @@ public sealed record SignOffRule(string Kind, string By, string Evidence, string
 /// <param name="When">The condition, in words.</param>
 public sealed record BlockedRunIf(string Run, string When);
 
+/// <summary>Figures of this car that a gate shows; they inform and clear nothing.</summary>
+public enum GateFigures
+{
+    /// <summary>Pull on the rear glass against its hold, advised speed, what clips carry, parked proof.</summary>
+    RearGlass,
+
+    /// <summary>Load at the bonnet catch.</summary>
+    Bonnet,
+
+    /// <summary>Pull on the doors and the speed at which their seals lift.</summary>
+    Doors,
+
+    /// <summary>Tyre symbol that the speed needs.</summary>
+    Tyres,
+
+    /// <summary>Energy of one stop.</summary>
+    Brakes,
+
+    /// <summary>Load that the air takes off the axles.</summary>
+    Lift,
+
+    /// <summary>Side force and steering in a side wind.</summary>
+    SideWind,
+
+    /// <summary>Cooling margin standing, climbing and at top speed.</summary>
+    Cooling,
+
+    /// <summary>Air from the engine bay into the cabin.</summary>
+    Fumes,
+
+    /// <summary>Whether flow paint works.</summary>
+    FlowPaint,
+
+    /// <summary>What a rise of speed does to every load of the air.</summary>
+    SpeedRise,
+}
+
 /// <summary>A safety gate.</summary>
 /// <param name="Id">Id in kebab-case.</param>
 /// <param name="Title">Name in a few words.</param>
@@ -98,6 +135,9 @@ public sealed record Gate(
 
     /// <summary>True for the rear-glass gate, which stands ahead of every fix; only a stop stands above it.</summary>
     public bool IsGlass { get; init; }
+
+    /// <summary>Figures of this car that stand with it.</summary>
+    public IReadOnlyList<GateFigures> Figures { get; init; } = [];
 
     /// <summary>Answers that put it in force.</summary>
     public IReadOnlyList<AnswerTrigger> TriggeredByAnswers { get; init; } = [];

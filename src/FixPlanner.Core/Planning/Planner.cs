@@ -4,6 +4,7 @@ using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning.Draws;
 using FixPlanner.Core.Planning.Frontier;
 using FixPlanner.Core.Safety;
+using FixPlanner.Core.Safety.Figures;
 
 namespace FixPlanner.Core.Planning;
 
@@ -106,6 +107,11 @@ public sealed class Planner
         Situation s = choice.Situation;
         HashSet<string> planned = [.. choice.Chosen.Select(i => model.Fixes[i].Id), .. choice.Safety.Select(w => w.Fix.Id)];
         IReadOnlyList<GateStatus> gates = GateCheck.All(s, PlannedUse.Of(s, planned));
+        if (drawing is not null)
+        {
+            gates = CarFigures.With(gates, s, [.. planned.Select(s.Pack.Fix).OfType<Fix>()]);
+        }
+
         PlanLines lines = new(model, choice, beliefs, gates, drawing, withEvidence: depth > PlanDepth.Quick);
         IReadOnlyList<PlanItem> items = lines.Items();
         PlanTotals totals = PlanSums.Of(model, choice, drawing, Physics);

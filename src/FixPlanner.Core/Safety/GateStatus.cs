@@ -1,4 +1,5 @@
 using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Physics.Catalogue;
 
 namespace FixPlanner.Core.Safety;
 
@@ -56,6 +57,9 @@ public sealed record GateStatus(
     bool Concerned,
     DateOnly? ReadOn)
 {
+    /// <summary>Figures computed for this car. They inform; no figure puts a gate in force or clears it. Empty until worked out.</summary>
+    public IReadOnlyList<Figure> Figures { get; init; } = [];
+
     /// <summary>True when a sign-off that counts lifts the blocking of fixes while the gate is in force.</summary>
     public bool FixesLifted => SignOffs.Any(s => s.Counts && (s.Rule.Lifts.Contains("fixes") || s.Rule.Lifts.Contains("all")));
 

@@ -17,6 +17,7 @@ internal static class GateSchema
         .Need("level", shapes.Words("How hard it holds.", "gate-levels", Known.Levels.Keys))
         .Need("decided_by", shapes.Words("What decides about it.", "decided-by", Known.DecidedBy.Keys))
         .May("is_glass", Shape.YesNo("yes for the gate of the rear glass, which stands ahead of all others but a stop."))
+        .May("figures", Shape.List("Figures computed for the car that stand with it; they clear nothing.", shapes.Words("Which figures.", "gate-figures", Known.GateFigures.Keys)))
         .May("must_know", MustKnow())
         .May("triggers", new KeyGroup("What puts it in force; any one is enough.")
             .May("answers", Shape.Map("Questions, each with the answers that trigger.", TriggerAnswers()))

@@ -5,6 +5,7 @@ using FixPlanner.Core.Diagnosis;
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Measurement.Learning;
+using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Planning;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Core.Safety;
@@ -99,10 +100,57 @@ public static class PlanJson
             }
 
             json.WriteEndArray();
+            Figures(json, g.Figures);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
+    }
+
+    private static void Figures(Utf8JsonWriter json, IReadOnlyList<Figure> figures)
+    {
+        json.WriteStartArray("figures");
+        foreach (Figure figure in figures)
+        {
+            json.WriteStartObject();
+            json.WriteString("key", figure.Key);
+            json.WriteString("text", figure.Text);
+            Spread(json, figure.Key, figure.Range);
+            json.WriteString("matters_most", figure.MattersMost);
+            Origin(json, figure.Origin);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Origin(Utf8JsonWriter json, FigureOrigin origin)
+    {
+        json.WriteString("model", origin.Model);
+        json.WriteString("formula", origin.Formula);
+        json.WriteString("source", origin.Source);
+        json.WriteString("validity", origin.Validity);
+        json.WriteStartObject("inputs");
+        foreach (FigureInput input in origin.Inputs)
+        {
+            json.WriteStartObject(input.Name);
+            if (input.Word is { } word)
+            {
+                json.WriteString("word", word);
+            }
+            else
+            {
+                Number(json, "low", input.Range.Low);
+                Number(json, "likely", input.Range.Likely);
+                Number(json, "high", input.Range.High);
+            }
+
+            json.WriteString("from", input.From);
+            json.WriteBoolean("known", input.Known);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
     }
 
     private static void Causes(Utf8JsonWriter json, Assessment a)

@@ -1,5 +1,6 @@
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Core.Safety;
 using FixPlanner.Report.Documents;
@@ -32,6 +33,13 @@ internal static class SafetyPart
             yield return new Table(["Gate", "Level", "Find out first"], [.. open.Select(g => (IReadOnlyList<string>)[Prose.Plain(g.Gate.Title), PlanWords.Level(g.Gate.Level), string.Join("; ", g.Open.Select(o => Ask(pack, o)))])]);
         }
 
+        Figure[] other = [.. a.Plan.Gates.Where(g => g.State is GateState.NotChecked or GateState.Clear).SelectMany(g => g.Figures).Except(force.SelectMany(g => g.Figures)).DistinctBy(f => f.Key)];
+        if (other.Length > 0)
+        {
+            yield return new Paragraph("Computed for this car, for gates that are not in force; a comfortable figure clears nothing.");
+            yield return new Bullets([.. other.Select(Line)]);
+        }
+
         yield return new Heading(3, "Always");
         yield return new Bullets(PlanWords.Cautions);
     }
@@ -45,11 +53,19 @@ internal static class SafetyPart
             yield return $"Held back until signed: {string.Join("; ", gate.Gate.BlocksRuns.Select(r => PlanTitles.Run(pack, r)))}";
         }
 
+        foreach (Figure figure in gate.Figures)
+        {
+            yield return $"Computed for this car: {Line(figure)}";
+        }
+
         if (gate.SignOffs.FirstOrDefault(s => !s.Counts) is { } next)
         {
             yield return $"Lifted by: the sign-off '{next.Rule.Kind}': {Prose.Plain(next.Rule.By)}; {Prose.Plain(next.Rule.Evidence)}.{(next.WhyNot.Length > 0 ? $" The recorded one does not count: {Prose.Plain(next.WhyNot)}." : "")}";
         }
     }
+
+    private static string Line(Figure figure) =>
+        $"{figure.Text}{(figure.MattersMostInWords is { } most ? $" What would narrow it most: {most}." : "")} (calc {figure.Origin.Model}: {figure.Origin.Formula})";
 
     private static string Ask(KnowledgePack pack, OpenMustKnow must) => must.IsFact ? PlanTitles.Fact(pack, must.Ask) : PlanTitles.Question(pack, must.Ask);
 }

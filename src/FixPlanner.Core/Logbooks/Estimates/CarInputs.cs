@@ -92,6 +92,9 @@ public sealed class CarInputs
         }
     }
 
+    /// <summary>Engine power as built, kW; that of now when only that was said; null when nobody said.</summary>
+    public double? PowerAsBuiltKw => situation.Number("power_as_built_kw") ?? situation.Number("power_now_kw");
+
     /// <summary>Engine power now, kW, with what age and optimistic papers take away; null when nobody said.</summary>
     public GivenInput? PowerNow => Power("power_now_kw") ?? Power("power_as_built_kw");
 

@@ -36,8 +36,8 @@ public sealed record FigureOrigin(string Model, string Formula, string Source, s
 /// <param name="MattersMost">Name of the input that it would help most to know better; null when nothing is uncertain.</param>
 public sealed record Figure(string Key, string Text, string Unit, Spread Range, FigureOrigin Origin, string? MattersMost)
 {
-    /// <summary>Meaning of <see cref="MattersMost"/> in plain words; null when nothing is uncertain.</summary>
-    public string? MattersMostInWords => Origin.Inputs.FirstOrDefault(i => i.Name == MattersMost)?.Meaning ?? MattersMost;
+    /// <summary>First words of the meaning of <see cref="MattersMost"/>; null when nothing is uncertain.</summary>
+    public string? MattersMostInWords => Origin.Inputs.FirstOrDefault(i => i.Name == MattersMost)?.Meaning.Split([';', ':', '('], 2)[0].TrimEnd() ?? MattersMost;
 
     /// <summary>Inputs that nobody said or measured: knowing them narrows the range.</summary>
     public IEnumerable<FigureInput> Unknown => Origin.Inputs.Where(i => !i.Known && i.Range.High > i.Range.Low);

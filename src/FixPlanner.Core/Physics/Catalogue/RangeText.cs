@@ -5,22 +5,23 @@ namespace FixPlanner.Core.Physics.Catalogue;
 /// <summary>A range as a person reads it.</summary>
 public static class RangeText
 {
-    /// <summary>Likely value with its range and unit: two significant digits of the width, not more than three of the value.</summary>
+    /// <summary>Likely value with its range and unit, rounded to about a tenth of the width: more digits would be noise.</summary>
     /// <param name="range">The range.</param>
     /// <param name="unit">The unit; empty for a pure number.</param>
     /// <returns>For instance: 310 N (180 to 460).</returns>
     public static string Of(Spread range, string unit)
     {
         string behind = unit.Length == 0 ? "" : $" {unit}";
-        string likely = NumberText.Significant(range.Likely, 2);
-        string low = NumberText.Significant(range.Low, 2), high = NumberText.Significant(range.High, 2);
-        if (Math.Abs(range.High) >= 100 || range.Low == range.High)
+        double width = range.High - range.Low;
+        if (!(width > 0) || width < 1e-3 * Math.Abs(range.Likely))
         {
-            (low, likely, high) = (Rounded(range.Low), Rounded(range.Likely), Rounded(range.High));
+            return NumberText.Significant(range.Likely, 3) + behind;
         }
 
-        return low == high ? $"{likely}{behind}" : $"{likely}{behind} ({low} to {high})";
+        double step = Math.Pow(10, Math.Floor(Math.Log10(width / 5)));
+        return $"{Rounded(range.Likely, step)}{behind} ({Rounded(range.Low, step)} to {Rounded(range.High, step)})";
     }
 
-    private static string Rounded(double value) => NumberText.Significant(value, 3);
+    // Rounding a step below one leaves binary dust, which the second rounding takes away.
+    private static string Rounded(double value, double step) => NumberText.Significant(Math.Round(Math.Round(value / step) * step, 10), 6);
 }

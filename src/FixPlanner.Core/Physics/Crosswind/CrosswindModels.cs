@@ -16,6 +16,7 @@ public static class CrosswindModels
     private static PhysicsModel Crosswind() => new()
     {
         Name = "crosswind",
+        Formula = "F = q_r A C_Y' psi; N = q_r A l C_N' psi",
         Title = "Side force, yaw moment and the steering they ask for",
         What = "What a wind from the side does to the car at a speed.",
         Inputs =

@@ -14,6 +14,7 @@ public static class FlowPaintModels
     private static PhysicsModel Paint() => new()
     {
         Name = "flow-paint",
+        Formula = "time to set = film x density / evaporation by the plate law; pull = wind shear / weight",
         Title = "Whether flow paint works today",
         What = "How long a carrier stays wet at this temperature and speed, whether it streaks or drips, and what would have to change.",
         Inputs =

@@ -55,6 +55,7 @@ public static class GlassModels
         Inputs =
         [
             Speed, .. PaneSides, Inside, Outside,
+            ModelInput.Optional("coefficient_across", UnitKind.Ratio, string.Empty, (-1, 4), (0.1, 2), "pressure coefficient inside minus outside, if it is known as one; then inside and outside are not used"),
             ModelInput.WithDefault("thickness_mm", UnitKind.Length, "mm", (1, 20), (2.5, 8), new(3, 4, 5), "thickness of the glass"),
             PanelModels.GustInput, PanelModels.ColdDensityInput, PanelModels.PassingInput,
         ],
@@ -272,7 +273,7 @@ public static class GlassModels
 
     private static Pane PaneOf(ModelValues values) => new(Length.FromMetres(values["width_m"]), Length.FromMetres(values["height_m"]));
 
-    private static double Across(ModelValues values) => values["inside_coefficient"] - values["outside_coefficient"];
+    private static double Across(ModelValues values) => values.Find("coefficient_across") ?? (values["inside_coefficient"] - values["outside_coefficient"]);
 
     private static GlassHold HoldOf(ModelValues values) => GlassHold.Of(
         values.Word("glazing") switch

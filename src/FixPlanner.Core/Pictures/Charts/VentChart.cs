@@ -1,7 +1,6 @@
 using FixPlanner.Core.Logbooks.Estimates;
 using FixPlanner.Core.Physics.Uncertainty;
 using FixPlanner.Core.Physics.Vents;
-using FixPlanner.Core.Planning;
 using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Pictures.Charts;

@@ -29,6 +29,7 @@ internal static class GateBinder
         {
             DecidedBy = map.NeedOneOf("decided_by", Words.DecidedBy, "car"),
             IsGlass = map.YesNo("is_glass"),
+            Figures = Figures(map, binder),
             TriggeredByAnswers = triggers is null ? [] : TriggerAnswers(triggers, binder),
             TriggeredByFacts = triggers is null ? [] : Conditions(triggers, binder),
             BlocksRuns = blocks is null ? [] : binder.NamedList(blocks, "runs", RuleKind.Run),
@@ -41,6 +42,20 @@ internal static class GateBinder
         triggers?.Done();
         blocks?.Done();
         binder.Bound.Gates.Add(gate);
+    }
+
+    private static List<GateFigures> Figures(MapReader map, FileBinder binder)
+    {
+        List<GateFigures> found = [];
+        foreach (YamlScalar word in map.Scalars("figures"))
+        {
+            if (ValueReader.OneOf(word, "figures", Words.GateFigures, binder.Problems, out GateFigures figures))
+            {
+                found.Add(figures);
+            }
+        }
+
+        return found;
     }
 
     private static ConcernedWhen Concerned(MapReader map, FileBinder binder)

@@ -153,6 +153,21 @@ internal static class Words
         ["date"] = FactKind.Date,
     };
 
+    public static readonly IReadOnlyDictionary<string, GateFigures> GateFigures = new Dictionary<string, GateFigures>
+    {
+        ["rear glass"] = Core.Knowledge.GateFigures.RearGlass,
+        ["bonnet"] = Core.Knowledge.GateFigures.Bonnet,
+        ["doors"] = Core.Knowledge.GateFigures.Doors,
+        ["tyres"] = Core.Knowledge.GateFigures.Tyres,
+        ["brakes"] = Core.Knowledge.GateFigures.Brakes,
+        ["lift"] = Core.Knowledge.GateFigures.Lift,
+        ["side wind"] = Core.Knowledge.GateFigures.SideWind,
+        ["cooling"] = Core.Knowledge.GateFigures.Cooling,
+        ["fumes"] = Core.Knowledge.GateFigures.Fumes,
+        ["flow paint"] = Core.Knowledge.GateFigures.FlowPaint,
+        ["speed rise"] = Core.Knowledge.GateFigures.SpeedRise,
+    };
+
     /// <summary>What a cause can hurt besides the quantities of effects.</summary>
     public static readonly IReadOnlyList<string> OtherHurts =
         ["stability", "safety", "heat", "water", "view", "leaks", "fog", "rust", "glass", "bonnet", "fumes", "evidence"];
@@ -171,6 +186,7 @@ internal static class Words
         ["conflicts"] = Conflicts.Keys,
         ["gate-levels"] = Levels.Keys,
         ["decided-by"] = DecidedBy.Keys,
+        ["gate-figures"] = GateFigures.Keys,
         ["when"] = When.Keys,
         ["repeatability"] = Repeatability.Keys,
         ["noticed-by"] = NoticedBy.Keys,

@@ -4,7 +4,7 @@ using FixPlanner.Core.Physics.Uncertainty;
 using FixPlanner.Core.Physics.Vents;
 using FixPlanner.Core.Quantities;
 
-namespace FixPlanner.Core.Planning;
+namespace FixPlanner.Core.Logbooks.Estimates;
 
 /// <summary>What fixes do to the ways of the air through cabin and bay: the network of the car with a set of them done.</summary>
 internal static class AirWays
@@ -25,6 +25,13 @@ internal static class AirWays
         UncertainNetwork changed = network.Changed(o => ways.Contains(o.Likely.Id) ? Scaled(o, [.. ways[o.Likely.Id]]) : o);
         AirWay[] added = [.. ways[OldCarVents.CabinOut].Where(w => w.LeftShare.Likely > 1)];
         return added.Length > 0 && network.Openings.All(o => o.Likely.Id != OldCarVents.CabinOut) ? changed.With(Scaled(OldCarVents.UsualOutlet, added)) : changed;
+    }
+
+    /// <summary>The network with, on each way, the one fix that closes it most: what sealing can do at most, without counting one gap twice.</summary>
+    public static UncertainNetwork Best(UncertainNetwork network, IEnumerable<Fix> seals)
+    {
+        Dictionary<string, AirWay> tightest = seals.SelectMany(f => f.AirWays).GroupBy(w => w.Opening).ToDictionary(g => g.Key, g => g.MinBy(w => w.LeftShare.Likely)!);
+        return network.Changed(o => tightest.TryGetValue(o.Likely.Id, out AirWay? way) ? Scaled(o, [way]) : o);
     }
 
     private static UncertainOpening Scaled(UncertainOpening opening, AirWay[] ways)

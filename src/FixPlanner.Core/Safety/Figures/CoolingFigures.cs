@@ -1,0 +1,80 @@
+using FixPlanner.Core.Logbooks.Estimates;
+using FixPlanner.Core.Physics.Catalogue;
+using FixPlanner.Core.Quantities;
+
+namespace FixPlanner.Core.Safety.Figures;
+
+/// <summary>
+/// Temperature margin standing, climbing and at top speed. Core, coolant flow, fins and fan of a car that nobody measured are taken
+/// in proportion to its power as built: its makers sized them for it.
+/// </summary>
+internal static class CoolingFigures
+{
+    /// <summary>Power of the small water-cooled engine for which the model's usual core holds, kW (from memory).</summary>
+    private const double UsualWaterKw = 45;
+
+    /// <summary>Power of the small air-cooled engine for which the model's usual fins hold, kW: the power at which they settle 20 K under 200 degC in air of 35 degC.</summary>
+    private const double UsualAirKw = 24;
+
+    private const double ClimbKmh = 50;
+
+    public static IEnumerable<Figure?> Of(CarInputs car)
+    {
+        if (car.AirCooled is not { } air || car.PowerPlanned is not { } power)
+        {
+            yield break;
+        }
+
+        string what = air ? "fins" : "coolant";
+        yield return Run(car, air, 0, new(Triangle.Certain(0), "idling", false))?.Of("margin_k", "cooling_margin_standing_k", $"Standing with the engine idling on a hot day (35 degC) the {what} settle {{0}} under the limit; below zero it overheats.");
+        yield return Run(car, air, ClimbKmh, Climbing(car, power))?.Of("margin_k", "cooling_margin_climbing_k", $"On a long climb of about 10 % at {ClimbKmh:0} km/h: {{0}}.");
+        double top = car.SpeedsKmh[^1];
+        yield return Run(car, air, top, power)?.Of("margin_k", "cooling_margin_top_speed_k", $"At {top:0} km/h with all the power that is planned: {{0}}. The model's own error is 12 to 20 K (water) or 40 to 60 K (air): only a gauge that works settles it.");
+    }
+
+    /// <summary>Values of one situation, for figures and for sets of fixes alike.</summary>
+    internal static Dictionary<string, GivenInput> Given(CarInputs car, bool air, double kmh, GivenInput power)
+    {
+        double usual = air ? UsualAirKw : UsualWaterKw;
+        double size = (car.PowerAsBuiltKw ?? usual) / usual;
+        string sized = car.PowerAsBuiltKw is null ? "usual for a small car" : "in proportion to the power as built";
+        GivenInput Sized(double low, double likely, double high) => new(new Triangle(low, likely, high).Scaled(size), sized, false);
+        Dictionary<string, GivenInput> given = new() { ["speed_kmh"] = new(Triangle.Certain(kmh), "the situation", true), ["engine_power_kw"] = power };
+        if (kmh == 0)
+        {
+            given["drawn_in_again_k"] = new(new(5, 10, 20), "standing, hot air is drawn in again (from memory)", false);
+        }
+
+        if (air)
+        {
+            given["fan_flow_m3_per_s"] = Sized(0.4, 0.5, 0.6);
+            given["fin_conductance_w_per_k"] = Sized(250, 330, 420);
+            given["fan_turns"] = new(kmh == 0 ? new(0.2, 0.25, 0.35) : new(0.8, 0.95, 1.05), kmh == 0 ? "idling" : "near full turns", false);
+            return given;
+        }
+
+        GivenInput core = car.Or("core_area_m2", new Triangle(0.13, 0.16, 0.20).Scaled(Math.Clamp(size, 0.4, 3)), sized);
+        given["core_area_m2"] = core;
+        if (car.Measured("opening_area_m2") is { } opening)
+        {
+            given["open_share"] = new(new(Share(opening, core.Range.High), Share(opening, core.Range.Likely), Share(opening, core.Range.Low)), "opening over core as measured", core.Known);
+        }
+
+        given["core_conductance_w_per_k"] = Sized(850, 1150, 1450);
+        given["coolant_flow_kg_per_s"] = kmh == 0 ? Sized(0.15, 0.25, 0.35) : Sized(0.6, 0.9, 1.2);
+        return given;
+    }
+
+    /// <summary>Power that a long climb takes: the weight uphill and the tyres, over the driveline; never more than the engine has.</summary>
+    private static GivenInput Climbing(CarInputs car, GivenInput power)
+    {
+        double Kilowatts(double massKg, double slopePercent, double efficiency) => massKg * 9.81 * ((slopePercent / 100) + 0.016) * (ClimbKmh / 3.6) / efficiency / 1000;
+        Triangle mass = car.Mass.Range;
+        Triangle climb = new(Kilowatts(mass.Low, 8, 0.94), Kilowatts(mass.Likely, 10, 0.92), Kilowatts(mass.High, 12, 0.88));
+        return new(new(Math.Min(climb.Low, power.Range.Low), Math.Min(climb.Likely, power.Range.Likely), Math.Min(climb.High, power.Range.High)), "8 to 12 % uphill with this mass", false);
+    }
+
+    private static double Share(GivenInput opening, double core) => Math.Clamp(opening.Range.Likely / core, 0.05, 1);
+
+    private static ModelFigures? Run(CarInputs car, bool air, double kmh, GivenInput power) => ModelFigures.Run(air ? "air-cooling" : "water-cooling", Given(car, air, kmh, power));
+}
