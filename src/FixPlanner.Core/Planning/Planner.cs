@@ -107,7 +107,7 @@ public sealed class Planner
         Situation s = choice.Situation;
         HashSet<string> planned = [.. choice.Chosen.Select(i => model.Fixes[i].Id), .. choice.Safety.Select(w => w.Fix.Id)];
         IReadOnlyList<GateStatus> gates = GateCheck.All(s, PlannedUse.Of(s, planned));
-        if (drawing is not null)
+        if (drawing?.Robustness.Done >= CommonDraws.BestSetCount)
         {
             gates = CarFigures.With(gates, s, [.. planned.Select(s.Pack.Fix).OfType<Fix>()]);
         }
