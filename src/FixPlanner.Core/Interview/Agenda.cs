@@ -1,15 +1,13 @@
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Safety;
+using FixPlanner.Core.TestDay;
 
 namespace FixPlanner.Core.Interview;
 
 /// <summary>What is asked, in which order. Order of the job: the car, the aims, before you drive, then the walk by value for the plan.</summary>
 internal sealed class Agenda(KnowledgePack pack)
 {
-    /// <summary>'More answers will not change the plan' below this share of the plan's points.</summary>
-    private const double WorthAsking = 0.005;
-
     /// <summary>All questions of a part, in order; the walk-round is chosen one by one instead.</summary>
     public IReadOnlyList<QuestionKey> Of(Section section, Situation s) => section switch
     {
@@ -35,7 +33,7 @@ internal sealed class Agenda(KnowledgePack pack)
             }
         }
 
-        double cut = state.AskEverything ? double.NegativeInfinity : WorthAsking * Math.Max(Math.Abs(a.Plan.Totals.Points), 1e-9);
+        double cut = state.AskEverything ? double.NegativeInfinity : LookOrder.Cut(a.Plan.Totals.Points);
         var candidates = WalkQuestions().Where(k => WhenOf(k) == state.When && Open(k))
             .Select(k => (Key: k, Gain: a.Gains.TryGetValue(k, out double gain) ? gain : (double?)null))
             .ToList();
@@ -45,9 +43,7 @@ internal sealed class Agenda(KnowledgePack pack)
         candidates.RemoveAll(x => anyWorth || a.Plan.QuestionsProven ? !((x.Gain ?? 0) > cut) : x.Gain is not null);
 
         // In walking order: the first zone with something worth asking, and in it the best gain for the effort.
-        return candidates.Count == 0 ? null : candidates
-            .OrderBy(x => ZoneOrder(x.Key)).ThenByDescending(x => (x.Gain ?? 0) / Effort(x.Key)).ThenBy(x => x.Key.Id, StringComparer.Ordinal)
-            .First().Key;
+        return candidates.Count == 0 ? null : LookOrder.Sorted(candidates, x => ZoneOrder(x.Key), x => x.Gain ?? 0, x => Effort(x.Key), x => x.Key.Id).First().Key;
     }
 
     /// <summary>Everything that can be asked on the walk, in walking order.</summary>

@@ -3,6 +3,7 @@ using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning;
 using FixPlanner.Core.Planning.Learning;
 using FixPlanner.Core.Safety;
+using FixPlanner.Core.TestDay;
 
 namespace FixPlanner.Core.Interview;
 
@@ -21,4 +22,10 @@ public sealed record Assessment(
 {
     /// <summary>What was learned from measured fixes.</summary>
     public IReadOnlyList<LearnedEffect> Learned { get; init; } = [];
+
+    /// <summary>Plans the day of the test: what can still change this plan, cut to the time there is.</summary>
+    /// <param name="asked">What the person asks of the day.</param>
+    /// <returns>The sheet; the proof of a fix is sized only when the plan is fully worked out.</returns>
+    public TestDaySheet Sheet(DayAsked asked) =>
+        TestDayPlanner.Of(Situation, Plan, Gains.ToDictionary(g => new AskedFor(g.Key.Kind == QuestionKind.Fact, g.Key.Id), g => g.Value), asked);
 }

@@ -75,7 +75,11 @@ public sealed record PaintRecipe(string Name, string Mix, string Drying, string?
 /// <param name="Position">Where.</param>
 /// <param name="Sees">What it sees.</param>
 /// <param name="Note">What to mind.</param>
-public sealed record CameraPlace(string Position, string Sees, string Note);
+public sealed record CameraPlace(string Position, string Sees, string Note)
+{
+    /// <summary>Zones that it sees; none where it is for no zone in particular.</summary>
+    public IReadOnlyList<string> Zones { get; init; } = [];
+}
 
 /// <summary>A mistake that spoils a test.</summary>
 /// <param name="Id">Id in kebab-case.</param>

@@ -24,7 +24,7 @@ internal static class TestDaySchema
         .Need("tuft_practice", Texts("How tufts are used.", "count", "speeds", "film").Need("fifty_tufts", Minutes()).Need("basis", RuleShapes.Basis("it")).Done())
         .May("paints", Shape.List("Flow paints.", Texts("One paint.", "name", "mix", "drying").May("gate", Shape.Id("The gate that it concerns.", "flammable-paint")).Done()))
         .May("paint_practice", Named("How paint is used."))
-        .May("cameras", Shape.List("Where cameras stand.", Texts("One place.", "position", "sees", "note").Done()))
+        .May("cameras", Shape.List("Where cameras stand.", Texts("One place.", "position", "sees", "note").May("zones", RuleShapes.Ids("The places that it sees.", "roof-tail")).Done()))
         .Need("manometer", Texts("The water gauge.", "parts", "rule", "read", "safe").May("pairs", Lines("Pairs of places to compare.")).Need("basis", RuleShapes.Basis("it")).Done())
         .May("trained_checks", Lines("What a trained eye looks for."))
         .Need("trained_checks_basis", RuleShapes.Basis("the checks"))

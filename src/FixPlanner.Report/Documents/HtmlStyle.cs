@@ -50,7 +50,8 @@ internal static class HtmlStyle
         .form h3 { margin: .3rem 0 .1rem; font-size: 1em; }
         .form p, .form ul, .form ol, .form .warning { margin: .15rem 0; }
         .form ul, .form ol { padding-left: 1.1rem; }
-        .form ul.check { columns: 2; padding-left: 0; }
+        .form ul.check { columns: 3; padding-left: 0; }
+        .form td:empty { height: 1.8em; }
         .form table { font-size: inherit; margin: .2rem 0; line-height: 1.25; }
         .form th, .form td { padding: .1rem .3rem; }
         .form .warning { border-width: 1px; border-left-width: 5px; padding: .1rem .4rem; }

@@ -49,7 +49,7 @@ public static class TextWriting
                 Wrapped(p.Text, text, indent, indent);
                 break;
             case Warning w:
-                Wrapped($"!! {w.Word}: {w.Text.Replace("**", "")}", text, indent, indent + "   ");
+                Wrapped($"!! {w.Word}: {w.Text}", text, indent, indent + "   ");
                 break;
             case Bullets b:
                 foreach (string item in b.Items)
@@ -112,7 +112,7 @@ public static class TextWriting
     {
         string line = first;
         bool empty = true;
-        foreach (string word in words.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries))
+        foreach (string word in words.Replace("**", "").Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries))
         {
             if (!empty && line.Length + 1 + word.Length > Width)
             {

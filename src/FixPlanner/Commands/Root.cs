@@ -41,7 +41,7 @@ internal static class Root
             """)
         {
             file, plain, date, rules,
-            DemoCommand.Build(), PlanCommand.Build(), RunsCommand.Build(), CalcCommand.Build(), RulesCommand.Build(),
+            DemoCommand.Build(), PlanCommand.Build(), TestDayCommand.Build(), RunsCommand.Build(), CalcCommand.Build(), RulesCommand.Build(),
         };
         root.SetAction(r =>
         {

@@ -1,25 +1,20 @@
 using System.Text.RegularExpressions;
 using FixPlanner.Commands;
 using FixPlanner.Core.Interview;
-using FixPlanner.Core.Planning;
 using FixPlanner.Core.Safety;
-using FixPlanner.Files.Logbooks;
-using FixPlanner.Journeys.Jobs;
 
 namespace FixPlanner.Journeys.Reports;
 
 /// <summary>The report of each invented car as somebody gets it in the hand.</summary>
 public sealed partial class PlanReportTests
 {
-    private static readonly Dictionary<string, Assessment> Known = [];
-
     public static TheoryData<string> Cars { get; } = ["lindle", "marram", "pennock"];
 
     [Theory]
     [MemberData(nameof(Cars))]
     public void The_page_is_small_and_fetches_nothing(string car)
     {
-        string html = PlanCommand.Written(Of(car), "html");
+        string html = PlanCommand.Written(DemoReports.Of(car), "html");
         Assert.InRange(html.Length, 10_000, 300_000);
         Assert.DoesNotMatch(@"<script|<link|<img|<iframe|\bsrc=|\bhref=|@import|url\((?!#)", html);
         string[] ids = [.. Ids().Matches(html).Select(m => m.Groups[1].Value)];
@@ -31,13 +26,13 @@ public sealed partial class PlanReportTests
     [Theory]
     [MemberData(nameof(Cars))]
     public void The_text_keeps_to_78_columns(string car) =>
-        Assert.All(PlanCommand.Written(Of(car), "text").Split('\n').Where(l => !l.Contains("http", StringComparison.Ordinal)), l => Assert.InRange(l.Length, 0, 78));
+        Assert.All(PlanCommand.Written(DemoReports.Of(car), "text").Split('\n').Where(l => !l.Contains("http", StringComparison.Ordinal)), l => Assert.InRange(l.Length, 0, 78));
 
     [Theory]
     [MemberData(nameof(Cars))]
     public void Every_line_of_the_plan_has_its_job_card_with_law_and_check(string car)
     {
-        Assessment a = Of(car);
+        Assessment a = DemoReports.Of(car);
         string[] cards = PlanCommand.Written(a, "html").Split("<section class=\"card\">")[1..];
         Assert.Equal(a.Plan.Items.Count, cards.Length);
         Assert.All(cards, c => Assert.All((string[])["Law: ", "Tools: ", "Cost: ", "How to check: ", "How well tried: "], part => Assert.Contains(part, c, StringComparison.Ordinal)));
@@ -46,7 +41,7 @@ public sealed partial class PlanReportTests
     [Fact]
     public void A_stop_stands_before_every_line_of_the_plan()
     {
-        Assessment a = Assess("""
+        Assessment a = DemoReports.Assess("""
             logbook: 1
             car: {name: Two troubles, body_style: notchback, rear_glass_hold: rubber with strip, top_speed_as_built_kmh: 120 km/h, top_speed_now_kmh: 120 km/h}
             aims: {quiet: 2, glass: 3}
@@ -70,7 +65,7 @@ public sealed partial class PlanReportTests
     [Fact]
     public void What_an_owner_typed_stays_text_on_every_page()
     {
-        Assessment a = Assess("""
+        Assessment a = DemoReports.Assess("""
             logbook: 1
             car: {name: "<script>alert(1)</script>\u001b[2J", body_style: notchback}
             rounds:
@@ -88,25 +83,7 @@ public sealed partial class PlanReportTests
 
     [Fact]
     public void A_photo_is_listed_with_its_time() =>
-        Assert.Contains("left-rear-door.mp4 at 2:10", PlanCommand.Written(Of("lindle"), "text"), StringComparison.Ordinal);
-
-    private static Assessment Of(string car)
-    {
-        lock (Known)
-        {
-            return Known.TryGetValue(car, out Assessment? known) ? known : Known[car] = Assess(File.ReadAllText(JobFiles.Demo(car)));
-        }
-    }
-
-    private static Assessment Assess(string logbook)
-    {
-        using JobFiles files = new();
-        string path = files.New("car.logbook.yaml");
-        File.WriteAllText(path, logbook);
-        LogbookReading reading = LogbookReader.ReadFile(path, JobFiles.Pack);
-        Assert.True(reading.IsSound, string.Join('\n', reading.Problems));
-        return new Assessor(JobFiles.Pack).Assess(reading.Logbook!, JobFiles.Today, PlanDepth.Full);
-    }
+        Assert.Contains("left-rear-door.mp4 at 2:10", PlanCommand.Written(DemoReports.Of("lindle"), "text"), StringComparison.Ordinal);
 
     [GeneratedRegex("\\bid=\"([^\"]+)\"")]
     private static partial Regex Ids();

@@ -28,7 +28,7 @@ internal static class TestDayBinder
             TuftPractice = Named(tuftPractice, "count", "speeds", "film"),
             Paints = [.. map.Inners("paints", "a paint").Select(inner => Paint(inner, binder))],
             PaintPractice = binder.Texts(map, "paint_practice"),
-            Cameras = [.. map.Inners("cameras", "a camera place").Select(Camera)],
+            Cameras = [.. map.Inners("cameras", "a camera place").Select(c => Camera(c, binder))],
             Manometer = Named(manometer, "parts", "rule", "read", "safe"),
             ManometerPairs = manometer is null ? [] : manometer.TextList("pairs"),
             TrainedChecks = map.TextList("trained_checks"),
@@ -108,9 +108,9 @@ internal static class TestDayBinder
         return paint;
     }
 
-    private static CameraPlace Camera(MapReader map)
+    private static CameraPlace Camera(MapReader map, FileBinder binder)
     {
-        CameraPlace camera = new(map.NeedText("position"), map.NeedText("sees"), map.NeedText("note"));
+        CameraPlace camera = new(map.NeedText("position"), map.NeedText("sees"), map.NeedText("note")) { Zones = binder.NamedList(map, "zones", RuleKind.Zone) };
         map.Done();
         return camera;
     }
