@@ -5,7 +5,6 @@ using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Files.Logbooks;
-using FixPlanner.Files.Problems;
 using FixPlanner.Proofs;
 using FixPlanner.Report.Documents;
 using FixPlanner.Report.Plans;
@@ -25,7 +24,6 @@ internal sealed class PlainFace
     private readonly Interviewer interviewer;
     private readonly Assessor assessor;
     private readonly DateOnly today;
-    private readonly KnowledgePack pack;
     private Assessment? known;
     private PlanDepth knownDepth;
 
@@ -356,9 +354,9 @@ internal sealed class PlainFace
 
     private void Undo(ref InterviewState state)
     {
-        (string? words, IReadOnlyList<Problem> said) = book.Undo();
+        (string? words, IReadOnlyList<Files.Problems.Problem> said) = book.Undo();
         Say(words is not null ? $"Taken back: {Prose.Plain(words)}" : said.Count == 0 ? "There is nothing to take back." : "Not taken back.");
-        foreach (Problem problem in said)
+        foreach (Files.Problems.Problem problem in said)
         {
             Say($"  {problem.What}. {problem.Mend}");
         }

@@ -56,7 +56,7 @@ public sealed class RobotTests
             Assert.True(read.IsSound);
             while (book.NextUndo is not null)
             {
-                Assert.NotNull(book.Undo());
+                Assert.NotNull(book.Undo().Words);
             }
         }
 
