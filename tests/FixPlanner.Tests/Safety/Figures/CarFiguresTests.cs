@@ -69,7 +69,7 @@ public sealed class CarFiguresTests
         double Pull(params string[] planned) => Of(s, planned, "rear_glass_pull_n").Range.Likely;
 
         Assert.True(Pull("new-door-seals", "seal-tail") > Pull() + 20);
-        Assert.Equal(Pull(), Pull("restore-cabin-outlets"), 6);
+        Assert.True(Pull("restore-cabin-outlets") >= Pull());
     }
 
     [Fact]
