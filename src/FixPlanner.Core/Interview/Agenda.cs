@@ -71,8 +71,9 @@ internal sealed class Agenda(KnowledgePack pack)
 
     private static QuestionKey Key(Fact fact) => new(QuestionKind.Fact, fact.Id);
 
-    // Facts that go with an opening question are asked once that one leaves them open.
-    private static bool Follows(Fact fact, Situation s) => fact.Moment == FactMoment.WithOpening && s.Fact(fact.Id) is null;
+    // Facts that go with an opening question are asked once that one leaves them open; what was answered stays to be changed.
+    private static bool Follows(Fact fact, Situation s) =>
+        fact.Moment == FactMoment.WithOpening && (s.Fact(fact.Id) is null || QuestionBook.Entry(fact, s.Logbook) is not null);
 
     // A yes or a not sure leads to the looks that settle it.
     private IEnumerable<QuestionKey> ThenAsked(Fact fact, Situation s) =>

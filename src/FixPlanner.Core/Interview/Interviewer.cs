@@ -56,8 +56,17 @@ public sealed class Interviewer
         { Kind: QuestionKind.Record } key => records.Build(key, state),
         { Kind: QuestionKind.Deed, Id: var id } => deeds.Ask(Subject.Of(id)!.Value, state.Place.Section, state.Logbook),
         { } key when ProofTalk.IsMine(key.Kind) => ProofTalk.Exists(key, state.Logbook) ? proof.Build(key, Situation.Of(pack, state.Logbook, today)) : null,
-        { } key => book.Build(key, state.Place.Section, Situation.Of(pack, state.Logbook, today)),
+        { } key => Numbered(key, state.Place.Section, Situation.Of(pack, state.Logbook, today)),
     };
+
+    // 'Question 4 of 25': how much is still to come.
+    private Question Numbered(QuestionKey key, Section section, Situation s)
+    {
+        Question question = book.Build(key, section, s);
+        List<QuestionKey> all = [.. agenda.Of(section, s)];
+        int at = all.IndexOf(key);
+        return at < 0 ? question : question with { Heading = $"{question.Heading}, question {at + 1} of {all.Count}" };
+    }
 
     /// <summary>What can be decided or written down about a kind of subject.</summary>
     /// <param name="kind">The kind.</param>

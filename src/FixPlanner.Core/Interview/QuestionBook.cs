@@ -47,11 +47,7 @@ internal sealed class QuestionBook(KnowledgePack pack)
             FactKind.Choice => [.. fact.Choices.Select(c => new Choice(c, c))],
             _ => [],
         };
-        bool opens = section == Section.Car && pack.Facts.First(f => f.OpeningQuestion == fact.OpeningQuestion) == fact;
-        string heading = opens && fact.OpeningQuestion is { } n
-            ? $"{Heading(section)}, question {n} of {pack.Facts.Max(f => f.OpeningQuestion ?? 0)}"
-            : Heading(section);
-        return new(key, heading, fact.Ask.Length > 0 ? fact.Ask : fact.Title + "?", fact.Why, fact.How, choices)
+        return new(key, Heading(section), fact.Ask.Length > 0 ? fact.Ask : fact.Title + "?", fact.Why, fact.How, choices)
         {
             Unit = fact.Kind == FactKind.Number ? fact.Unit : "",
             Example = Example(fact),
@@ -127,12 +123,20 @@ internal sealed class QuestionBook(KnowledgePack pack)
         return cautions;
     }
 
+    // Ranges are wide so that no car is refused: a usual value lies nearer to their lower end.
+    private static double Usual(double low, double high)
+    {
+        double usual = low > 0 ? Math.Sqrt(low * high) : low < 0 ? (low + high) / 2 : high / 5;
+        double rounded = Math.Round(usual, usual < 10 ? 1 : 0);
+        return rounded >= low && rounded <= high ? rounded : high;
+    }
+
     private static string Heading(Section section) => Words.Of(section);
 
     private static string Example(Fact fact) => fact.Kind switch
     {
         FactKind.Year => "1974",
-        FactKind.Number when fact.Range is { } r => $"{Math.Round((r.Low + r.High) / 2, r.High < 10 ? 1 : 0)} {fact.Unit}",
+        FactKind.Number when fact.Range is { } r => $"{Usual(r.Low, r.High):0.##} {fact.Unit}",
         FactKind.Number => $"10 {fact.Unit}",
         _ => "",
     };

@@ -15,6 +15,18 @@ internal static class Lines
 
     public static TextLine Named(string name, string prose) => TextLine.Of(new Shell.Words($"{name}: ", Emphasis.Bold), new Shell.Words(Prose.Plain(prose)));
 
+    /// <summary>Blocks as paragraphs that fit any width: beside a list there is less than half a page.</summary>
+    public static IReadOnlyList<TextLine> Of(IEnumerable<Block> blocks) => [.. blocks.SelectMany(Of)];
+
+    private static IEnumerable<TextLine> Of(Block block) => block switch
+    {
+        Paragraph p => [Of(p.Text)],
+        Warning w => [TextLine.Of(new Shell.Words($"!! {w.Word}: ", Emphasis.Bold), new Shell.Words(Prose.Plain(w.Text))) with { Hanging = 3 }],
+        Bullets b => b.Items.Select(item => TextLine.Of("- " + Prose.Plain(item), hanging: 2)),
+        Table t => t.Rows.Select(row => TextLine.Of($"- {row[0]}: {string.Join("; ", row.Skip(1).Select((cell, i) => $"{t.Columns[i + 1]} {cell}"))}", hanging: 2)),
+        _ => Of(new Document("", [block])).Skip(2),
+    };
+
     /// <summary>A document's text, line by line.</summary>
     public static IReadOnlyList<TextLine> Of(Document document) => [.. TextWriting.Write(document).TrimEnd('\n').Split('\n').Select(l => (TextLine)l)];
 }

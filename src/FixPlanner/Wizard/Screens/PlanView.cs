@@ -2,7 +2,6 @@ using FixPlanner.Core.Interview;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Planning;
 using FixPlanner.Core.Quantities;
-using FixPlanner.Report.Documents;
 using FixPlanner.Report.Plans;
 using FixPlanner.Wizard.Shell;
 
@@ -25,8 +24,8 @@ internal static class PlanView
                 .. a.Plan.Items.Select(i => new RowModel(
                     Row(i.Fix),
                     [$"{i.Rank} {Standing(a, i.Fix)}{(i.HeldBy.Count > 0 ? "first check: " : "")}{Prose.Plain(i.Fix.Title)}", Stage(i), $"{i.Fix.Cost.Likely:0}", $"{i.Fix.Hours.Likely:0.#}", i.InBestSetShare is { } s ? $"{100 * s:0} %" : "-"],
-                    () => [.. PlanDocument.CardOf(a, i).SelectMany(b => Lines.Of(new Document("", [b])).Skip(2))])),
-                .. a.Plan.Depth == PlanDepth.Full ? [new RowModel("standing", ["How well it stands, and what more money or time would buy", "", "", "", ""], () => [.. Lines.Of(new Document("", PlanDocument.StandingOf(a))).Skip(2)])] : Array.Empty<RowModel>(),
+                    () => Lines.Of(PlanDocument.CardOf(a, i))),
+                .. a.Plan.Depth == PlanDepth.Full ? [new RowModel("standing", ["How well it stands, and what more money or time would buy", "", "", "", ""], () => Lines.Of(PlanDocument.StandingOf(a)))] : Array.Empty<RowModel>(),
                 RowModel.Heading("Left out, and why"),
                 .. a.Plan.LeftOut.Where(l => l.Why != LeftOutWhy.NotForThisCar).OrderBy(l => l.Why).ThenBy(l => l.Fix.Id, StringComparer.Ordinal)
                     .Select(l => new RowModel(Row(l.Fix), [Standing(a, l.Fix) + Prose.Plain(l.Fix.Title), "", "", "", ""], () => [Lines.Of(l.Fix.What), Lines.Named("Left out", l.InWords)])),

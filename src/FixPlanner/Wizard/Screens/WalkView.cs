@@ -37,7 +37,7 @@ internal static class WalkView
             rows.Add(new(MomentMark + when, [$"Answer what can be looked at {Core.Interview.Words.Of(when)}", ""], Opens: true));
         }
 
-        rows.Add(new(Everything, [state.AskEverything ? "Ask only what can change the plan" : "Go on, although more answers will not change the plan", ""], Opens: true));
+        rows.Add(new(Everything, [state.AskEverything ? "Ask only what can change the plan" : "Ask everything, also what will not change the plan", ""], Opens: true));
         rows.Add(RowModel.Heading("All zones, in walking order"));
         foreach (Zone zone in pack.Zones.OrderBy(z => z.Order))
         {
