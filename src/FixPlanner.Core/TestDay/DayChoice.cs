@@ -45,8 +45,8 @@ internal sealed class DayChoice
     /// <summary>Minutes of a phase of the pack's ordinary day, by a word of its name.</summary>
     public static double Phase(TestDayNotes notes, string word) => notes.Steps.FirstOrDefault(p => p.Phase.Contains(word, StringComparison.OrdinalIgnoreCase))?.Minutes ?? 0;
 
-    /// <summary>Filmed rounds for so many tufts.</summary>
-    public static int Rounds(int tufts) => tufts == 0 ? 1 : (int)Math.Ceiling(tufts / (double)TuftsInARound);
+    /// <summary>The filmed round of a zone, after so many tufts of the zones before it.</summary>
+    public static int Round(int tuftsBefore) => (tuftsBefore / TuftsInARound) + 1;
 
     /// <summary>Minutes of a whole day with these looks.</summary>
     public static double Minutes(IReadOnlyCollection<DayLook> looks, TestDayNotes notes)
@@ -61,7 +61,8 @@ internal sealed class DayChoice
         if (film.Length > 0)
         {
             Zone[] zones = [.. Tufted(film)];
-            minutes += zones.Sum(z => z.TuftPattern!.Minutes) + (Rounds(zones.Sum(z => z.TuftPattern!.Count)) * Phase(notes, "film round"));
+            int rounds = zones.Length == 0 ? 1 : Round(zones[..^1].Sum(z => z.TuftPattern!.Count));
+            minutes += zones.Sum(z => z.TuftPattern!.Minutes) + (rounds * Phase(notes, "film round"));
         }
 
         return minutes;

@@ -10,14 +10,16 @@ internal static class DayZones
         HashSet<string> tufted = [.. DayChoice.Tufted(looks.Where(l => l.When == LookWhen.Film)).Select(z => z.Id)];
         List<DayZone> zones = [];
         int tufts = 0;
+        int round = 1;
         foreach (Zone zone in looks.Select(l => l.Zone).OfType<Zone>().DistinctBy(z => z.Id).OrderBy(z => z.Order))
         {
             DayLook[] here = [.. looks.Where(l => l.Zone?.Id == zone.Id)];
             int count = tufted.Contains(zone.Id) ? zone.TuftPattern!.Count : 0;
+            round = count > 0 ? DayChoice.Round(tufts) : round;
             bool films = here.Any(l => l.When == LookWhen.Film);
             zones.Add(new(
                 zones.Count + 1, zone, [.. here.Select(l => l.Number)], here.Sum(l => l.GainPoints), count, count > 0 ? Kinds(zone, notes) : [], count > 0 ? zone.TuftPattern!.Minutes : 0,
-                films ? (tufts / DayChoice.TuftsInARound) + 1 : 0, films ? [.. notes.Cameras.Where(c => c.Zones.Contains(zone.Id)).Take(2)] : []));
+                films ? round : 0, films ? [.. notes.Cameras.Where(c => c.Zones.Contains(zone.Id)).Take(2)] : []));
             tufts += count;
         }
 

@@ -61,6 +61,6 @@ internal static class HtmlStyle
         .form svg { max-height: 9.5rem; margin: 0 auto; }
         .form footer { margin-top: .3rem; padding-top: .1rem; font-size: .9em; }
         @page { margin: 10mm; }
-        @media print { body.form { font-size: 7.6pt; } .form svg { max-height: 36mm; } .form table { font-size: 7.6pt; } .form footer { font-size: 7pt; } }
+        @media print { body.form { font-size: 7.2pt; line-height: 1.22; } .form svg { max-height: 32mm; } .form table { font-size: 7pt; line-height: 1.15; } .form footer { font-size: 7pt; } }
         """;
 }

@@ -43,7 +43,9 @@ public static class TextWriting
         switch (block)
         {
             case Heading h:
-                text.Append('\n').Append(indent).Append(h.Text).Append('\n').Append(indent).Append(new string(h.Level == 2 ? '-' : '.', Math.Min(Width, h.Text.Length))).Append('\n');
+                text.Append('\n');
+                Wrapped(h.Text, text, indent, indent);
+                text.Append(indent).Append(new string(h.Level == 2 ? '-' : '.', Math.Min(Width, h.Text.Length))).Append('\n');
                 break;
             case Paragraph p:
                 Wrapped(p.Text, text, indent, indent);

@@ -107,7 +107,7 @@ public static class TestDayDocument
         z.Tufts > 0 ? $"{z.Tufts}, round {z.FilmRound}" : "none",
         string.Join("; ", z.Kinds.Select(k => $"{k.Name} {k.LengthMillimetres:0}, {k.SpacingMillimetres:0} mm")),
         z.Tufts > 0 ? Prose.Plain(z.Zone.TuftPlacing) : "",
-        string.Join("; ", z.Cameras.Take(1).Select(c => Prose.Plain(c.Position))),
+        string.Join(" or ", z.Cameras.Select(c => Prose.Plain(c.Position))),
     ];
 
     private static IEnumerable<Block> Proof(TestDaySheet d)

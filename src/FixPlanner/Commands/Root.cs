@@ -38,6 +38,7 @@ internal static class Root
               fixplanner --plain my-car.logbook.yaml            the same, line by line
               fixplanner plan my-car.logbook.yaml               the plan as text
               fixplanner plan my-car.logbook.yaml --format html --out plan.html
+              fixplanner testday my-car.logbook.yaml --format html --out day.html
             """)
         {
             file, plain, date, rules,

@@ -44,6 +44,24 @@ internal static class TestDayCommand
         _ => TextWriting.Write(TestDayDocument.Of(sheet)),
     };
 
+    /// <summary>Writes the sheet as a page beside the logbook, for both faces.</summary>
+    /// <returns>What to say.</returns>
+    public static string WriteBeside(string logbook, TestDaySheet sheet)
+    {
+        string name = Path.GetFileName(logbook);
+        string bare = name.EndsWith(".logbook.yaml", StringComparison.Ordinal) ? name[..^".logbook.yaml".Length] : Path.GetFileNameWithoutExtension(name);
+        string page = Path.Combine(Path.GetDirectoryName(logbook) ?? "", bare + ".testday.html");
+        try
+        {
+            File.WriteAllText(page, Written(sheet, "html"));
+            return $"Written: {page}. Print it from a browser.";
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return $"NOT WRITTEN: {page}: {e.Message}";
+        }
+    }
+
     private static int Run(string file, DayArguments said, DateOnly? date, IReadOnlyList<string> rules, string format, string? to)
     {
         (KnowledgePack? pack, int exit) = Desk.Pack(rules);

@@ -4,10 +4,12 @@ using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning;
 using FixPlanner.Core.Quantities;
+using FixPlanner.Core.TestDay;
 using FixPlanner.Files.Logbooks;
 using FixPlanner.Proofs;
 using FixPlanner.Report.Documents;
 using FixPlanner.Report.Plans;
+using FixPlanner.Report.TestDays;
 
 namespace FixPlanner.Plain;
 
@@ -79,7 +81,7 @@ internal sealed class PlainFace
     private int Whole()
     {
         Say($"FixPlanner, logbook {book.Path}. {(book.Recovered.Length > 0 ? book.Recovered + " " : "")}Type a number or a value, then Enter.");
-        Say("Enter alone: keep what stands, or pass by.  < back   ? why and how   - not looked   ~ not sure   + not today   h2 = answer 2, but hesitant   > next part   u undo   q quit");
+        Say("Enter alone: keep what stands, or pass by.  < back   ? why and how   - not looked   ~ not sure   + not today   h2 = answer 2, but hesitant   > next part   t test-day sheet   w write that sheet to a file   u undo   q quit");
         InterviewState state = new(book.Logbook, new(Section.Car));
         foreach (Section section in new[] { Section.Car, Section.Aims, Section.BeforeYouDrive, Section.WalkRound, Section.Proof })
         {
@@ -293,6 +295,12 @@ internal sealed class PlainFace
                     return (state, null);
                 case "d" when question.Key.Kind == QuestionKind.Observation:
                     return (interviewer.Do(state, new(SubjectKind.Look, question.Key.Id), "details").State, null);
+                case "t":
+                    output.Write(TextWriting.Write(TestDayDocument.Of(Day())));
+                    break;
+                case "w":
+                    Say(TestDayCommand.WriteBeside(book.Path, Day()));
+                    break;
                 case "?":
                     Say($"Why: {Prose.Plain(question.Why)}");
                     Say($"How: {Prose.Plain(question.How)}");
@@ -314,7 +322,7 @@ internal sealed class PlainFace
 
                     return Keep(step);
                 default:
-                    Say(question.Choices.Count > 0 ? $"Not taken: type a number from 1 to {question.Choices.Count}, or one of < ? - ~ + > u q" : $"Not taken: type a value, for example: {question.Example}");
+                    Say(question.Choices.Count > 0 ? $"Not taken: type a number from 1 to {question.Choices.Count}, or one of < ? - ~ + > t w u q" : $"Not taken: type a value, for example: {question.Example}");
                     break;
             }
         }
@@ -407,6 +415,8 @@ internal sealed class PlainFace
 
         return ExitCode.Done;
     }
+
+    private TestDaySheet Day() => Assess(PlanDepth.Full).Sheet(new(DayWeather.Of(book.Logbook)));
 
     private void Results()
     {

@@ -8,7 +8,11 @@ namespace FixPlanner.Wizard.Side;
 internal static class SideScreens
 {
     /// <summary>One of each, for one sitting.</summary>
-    public static IReadOnlyList<ISideScreen> All() => [new WhatIfScreen(), new FindFix(Section.Aims), new FindFix(Section.Plan)];
+    public static IReadOnlyList<ISideScreen> All() =>
+    [
+        new WhatIfScreen(), new FindFix(Section.Aims), new FindFix(Section.Plan),
+        new TestDayScreen("test-day", Section.WalkRound), new TestDayScreen("test-day-first", Section.BeforeYouDrive),
+    ];
 
     /// <summary>Screens for their own kinds of models.</summary>
     public static IReadOnlyList<IScreen> Views() => [new GridScreen()];
