@@ -33,6 +33,7 @@ internal static class CausesPart
         string because = reasons.Count == 0
             ? "nothing looked at yet: how common it is on such cars"
             : string.Join("; ", reasons.Take(3).Where((r, i) => i == 0 || Math.Abs(r.LogOdds) >= WorthSaying).Select(r => Said(pack, r)));
+        because += string.Concat(a.Beliefs.MeasuredReasons(m.Id).Where(r => Math.Abs(r.LogOdds) >= WorthSaying).Select(r => $"; {LearnedPart.Reason(r.Effect, r.LogOdds)}"));
         string settles = m.BestNextLook is { } look && a.Situation.Answer(look.Observation) is null ? PlanTitles.Question(pack, look.Observation) : "";
         return [Prose.Plain(m.Title), Shown.Percent(a.Beliefs.Probability(m.Id)), because, settles];
     }

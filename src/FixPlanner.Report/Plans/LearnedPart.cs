@@ -2,7 +2,9 @@ using System.Text.Json;
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Measurement.Comparing;
+using FixPlanner.Core.Measurement.Learning;
 using FixPlanner.Core.Measurement.Statistics;
+using FixPlanner.Core.Planning;
 using FixPlanner.Core.Planning.Learning;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Report.Documents;
@@ -59,6 +61,16 @@ public static class LearnedPart
         {
             yield return $"{Prose.Plain(cause.Cause.Title)}: {Shown.Percent(cause.Before)} without what was measured, {Shown.Percent(cause.After)} with it.";
         }
+    }
+
+    /// <summary>What a measurement says of a cause, in a line.</summary>
+    /// <param name="effect">What was measured.</param>
+    /// <param name="logOdds">How much it moved the log-odds of the cause.</param>
+    /// <returns>The line.</returns>
+    public static string Reason(MeasuredEffect effect, double logOdds)
+    {
+        ArgumentNullException.ThrowIfNull(effect);
+        return $"{(logOdds > 0 ? "for" : "against")} ({Shown.Signed(logOdds)}): measured with '{Prose.Plain(effect.Fix.Title)}' on the {EffectNames.Title(effect.On)}";
     }
 
     internal static void Write(Utf8JsonWriter json, Assessment a)

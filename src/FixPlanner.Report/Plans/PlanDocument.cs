@@ -33,6 +33,7 @@ public static class PlanDocument
                 .. SignOffPart.Of(assessment),
                 .. LeftOutPart.Of(assessment),
                 .. EvidencePart.Of(assessment),
+                .. TuftPart.Of(assessment),
                 .. SourcesPart.Of(assessment),
             ])
         {

@@ -3,6 +3,7 @@ using System.Diagnostics;
 using System.Text;
 using FixPlanner.Terminal;
 using FixPlanner.Wizard.Shell;
+using FixPlanner.Wizard.Side;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
@@ -24,7 +25,7 @@ internal sealed class Screen : IDisposable
         app = Application.Create();
         app.Init("ansi");
         app.Driver!.SetScreenSize(width, height);
-        Shell = new ShellWindow(app, program, plainCommand);
+        Shell = new ShellWindow(app, program, plainCommand, SideScreens.Views());
         session = app.Begin(Shell)!;
         Settle();
     }

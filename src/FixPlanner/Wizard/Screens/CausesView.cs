@@ -2,6 +2,7 @@ using FixPlanner.Core.Diagnosis;
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Quantities;
+using FixPlanner.Report.Plans;
 using FixPlanner.Wizard.Shell;
 
 namespace FixPlanner.Wizard.Screens;
@@ -36,6 +37,7 @@ internal static class CausesView
         ];
         IReadOnlyList<Reason> reasons = a.Beliefs.Reasons(m.Id);
         lines.AddRange(reasons.Where(r => Math.Abs(r.LogOdds) >= 0.005).Select(r => (TextLine)$"{(r.LogOdds > 0 ? "+ for    " : "- against")} {r.LogOdds:+0.00;-0.00}  {Prose.Plain(pack.Observation(r.Observation)!.Question)} {Prose.Plain(pack.Observation(r.Observation)!.Answers.First(x => x.Id == r.Answer).Text)}"));
+        lines.AddRange(a.Beliefs.MeasuredReasons(m.Id).Select(r => (TextLine)$"{(r.LogOdds > 0 ? "+" : "-")} {LearnedPart.Reason(r.Effect, r.LogOdds)}"));
         if (reasons.Count == 0)
         {
             lines.Add("Nothing that was looked at speaks for or against it yet.");
