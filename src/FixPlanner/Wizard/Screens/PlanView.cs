@@ -24,7 +24,7 @@ internal static class PlanView
                 .. a.Plan.Items.Select(i => new RowModel(
                     Row(i.Fix),
                     [$"{i.Rank} {Standing(a, i.Fix)}{(i.HeldBy.Count > 0 ? "first check: " : "")}{Prose.Plain(i.Fix.Title)}", Stage(i), $"{i.Fix.Cost.Likely:0}", $"{i.Fix.Hours.Likely:0.#}", i.InBestSetShare is { } s ? $"{100 * s:0} %" : "-"],
-                    () => Lines.Of(PlanDocument.CardOf(a, i))),
+                    () => Lines.Of(PlanDocument.CardOf(a, i)))),
                 .. a.Plan.Depth == PlanDepth.Full ? [new RowModel("standing", ["How well it stands, and what more money or time would buy", "", "", "", ""], () => Lines.Of(PlanDocument.StandingOf(a)))] : Array.Empty<RowModel>(),
                 RowModel.Heading("Left out, and why"),
                 .. a.Plan.LeftOut.Where(l => l.Why != LeftOutWhy.NotForThisCar).OrderBy(l => l.Why).ThenBy(l => l.Fix.Id, StringComparer.Ordinal)
