@@ -6,16 +6,6 @@ namespace FixPlanner.Core.Physics.Air;
 /// <summary>The models of the air as the catalogue lists them, and the inputs about the weather that other models share.</summary>
 public static class AirModels
 {
-    /// <summary>Density of the air for models that need no more of the weather.</summary>
-    internal static ModelInput DensityInput { get; } = ModelInput.WithDefault(
-        "air_density_kg_per_m3", UnitKind.Density, "kg/m3", (0.5, 1.6), (0.9, 1.45), new(1.10, 1.20, 1.30),
-        "density of the air of the day, from the model air-density; 1.10 to 1.30 covers most days below 600 m");
-
-    /// <summary>Speed of the air past the car for models that look at one speed.</summary>
-    internal static ModelInput SpeedInput { get; } = ModelInput.Required(
-        "speed_kmh", UnitKind.Speed, "km/h", (0, 400), (30, 250), "speed of the car in still air");
-
-    // Stands below the shared inputs, which must exist before the models that use them.
     /// <summary>Every model of this folder.</summary>
     public static IReadOnlyList<PhysicsModel> All { get; } = [AirDensityModel(), StandardAtmosphereModel(), StationPressureModel(), DynamicPressureModel()];
 
@@ -109,9 +99,9 @@ public static class AirModels
         What = "The pressure by which every load is measured: a coefficient times this is the pressure on a panel.",
         Inputs =
         [
-            SpeedInput,
+            CommonInputs.Speed,
             ModelInput.WithDefault("headwind_ms", UnitKind.Speed, "m/s", (-60, 60), (-10, 10), Triangle.Certain(0), "wind against the car; negative from behind"),
-            DensityInput,
+            CommonInputs.Density,
             ModelInput.WithDefault("pressure_coefficient", UnitKind.Ratio, string.Empty, (-6, 1.1), (-3, 1), Triangle.Certain(1), "local coefficient: 1 where the air is stopped, negative for suction"),
         ],
         Outputs =

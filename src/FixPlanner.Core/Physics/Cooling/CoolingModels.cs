@@ -1,4 +1,3 @@
-using FixPlanner.Core.Physics.Air;
 using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Quantities;
 
@@ -37,7 +36,7 @@ public static class CoolingModels
         [
             Speed, Power, Idle, Work,
             ModelInput.WithDefault("coolant_share", UnitKind.Ratio, string.Empty, (0.1, 0.6), (0.2, 0.4), EngineHeat.WaterShare, "share of the fuel's heat that goes to the coolant, from memory"),
-            AirTemperature, Again, AirModels.DensityInput,
+            AirTemperature, Again, CommonInputs.Density,
             ModelInput.WithDefault("core_area_m2", UnitKind.Area, "m2", (0.02, 1), (0.05, 0.5), new(0.13, 0.16, 0.20), "face of the core"),
             ModelInput.WithDefault("open_share", UnitKind.Ratio, string.Empty, (0.05, 1), (0.15, 0.95), new(0.4, 0.5, 0.6), "open area of grille and inlet over the core"),
             ModelInput.WithDefault("blanked_percent", UnitKind.Ratio, "%", (0, 95), (0, 80), Triangle.Certain(0), "share of the inlet that is blanked"),
@@ -126,7 +125,7 @@ public static class CoolingModels
         [
             Speed, Power, Idle, Work,
             ModelInput.WithDefault("fin_share", UnitKind.Ratio, string.Empty, (0.1, 0.6), (0.25, 0.5), EngineHeat.AirShare, "share of the fuel's heat that goes to fins and oil, from memory"),
-            AirTemperature, Again, AirModels.DensityInput,
+            AirTemperature, Again, CommonInputs.Density,
             ModelInput.WithDefault("fan_flow_m3_per_s", UnitKind.VolumeFlow, "m3/s", (0, 3), (0, 1.5), new(0.4, 0.5, 0.6), "flow of the fan at its rated speed, from memory"),
             ModelInput.WithDefault("fan_turns", UnitKind.Ratio, string.Empty, (0, 2), (0.1, 1.5), Triangle.Certain(1), "speed of the fan over its rated speed: about a quarter at idle"),
             ModelInput.WithDefault("scoop_area_m2", UnitKind.Area, "m2", (0, 0.3), (0, 0.15), Triangle.Certain(0), "opening through which the wind adds air"),

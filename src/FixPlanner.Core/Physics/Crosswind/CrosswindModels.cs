@@ -1,4 +1,3 @@
-using FixPlanner.Core.Physics.Air;
 using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Quantities;
 
@@ -21,15 +20,15 @@ public static class CrosswindModels
         What = "What a wind from the side does to the car at a speed.",
         Inputs =
         [
-            AirModels.SpeedInput,
+            CommonInputs.Speed,
             ModelInput.Required("crosswind_ms", UnitKind.Speed, "m/s", (0, 60), (0, 30), "wind across the road, at the height of the car"),
             ModelInput.WithDefault("headwind_ms", UnitKind.Speed, "m/s", (-40, 40), (-15, 15), Triangle.Certain(0), "wind against the car"),
             ModelInput.WithDefault("gust_factor", UnitKind.Ratio, string.Empty, (0.5, 3), (1, 2), Triangle.Certain(1), "factor on the wind across; 1.5 on exposed bridges (from memory)"),
-            ModelInput.Required("frontal_area_m2", UnitKind.Area, "m2", (0.5, 10), (1.2, 4), "frontal area"),
-            ModelInput.Required("wheelbase_m", UnitKind.Length, "m", (1.2, 5), (1.8, 3.5), "wheelbase"),
-            ModelInput.Required("front_axle_kg", UnitKind.Mass, "kg", (50, 3000), (200, 1200), "load of the front axle"),
-            ModelInput.Required("rear_axle_kg", UnitKind.Mass, "kg", (50, 3000), (200, 1200), "load of the rear axle"),
-            AirModels.DensityInput,
+            CommonInputs.FrontalArea,
+            CommonInputs.Wheelbase,
+            CommonInputs.FrontAxle,
+            CommonInputs.RearAxle,
+            CommonInputs.Density,
             ModelInput.Choice("body", ["car", "van"], "van: forward control, flat sides; sets the side force when it is not given"),
             ModelInput.Optional("side_force_per_deg", UnitKind.PerAngle, "1/deg", (0, 0.3), (0.02, 0.09), "side force coefficient for each degree; otherwise 0.04 for a car, 0.06 for a van, within a quarter"),
             ModelInput.WithDefault("side_state", UnitKind.Ratio, string.Empty, (0.3, 3), (0.5, 2), new(0.75, 1, 1.25), "side force of this very body over that of its kind"),

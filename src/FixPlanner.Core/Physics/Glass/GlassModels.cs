@@ -57,7 +57,7 @@ public static class GlassModels
             Speed, .. PaneSides, Inside, Outside,
             ModelInput.Optional("coefficient_across", UnitKind.Ratio, string.Empty, (-1, 4), (0.1, 2), "pressure coefficient inside minus outside, if it is known as one; then inside and outside are not used"),
             ModelInput.WithDefault("thickness_mm", UnitKind.Length, "mm", (1, 20), (2.5, 8), new(3, 4, 5), "thickness of the glass"),
-            PanelModels.GustInput, PanelModels.ColdDensityInput, PanelModels.PassingInput,
+            CommonInputs.Gust, CommonInputs.ColdDensity, CommonInputs.Passing,
         ],
         Outputs =
         [
@@ -119,7 +119,7 @@ public static class GlassModels
         [
             Speed, .. PaneSides, SafeAcross, .. Hold,
             ModelInput.Optional("original_top_speed_kmh", UnitKind.Speed, "km/h", (20, 400), (60, 250), "of the car as built; without it no cap is applied"),
-            PanelModels.GustInput, PanelModels.ColdDensityInput, PanelModels.PassingInput,
+            CommonInputs.Gust, CommonInputs.ColdDensity, CommonInputs.Passing,
         ],
         Outputs =
         [
@@ -158,7 +158,7 @@ public static class GlassModels
         [
             Speed, .. PaneSides, SafeAcross, Outside,
             ModelInput.WithDefault("spacing_m", UnitKind.Length, "m", (0.02, 2), (0.1, 0.8), Triangle.Certain(0.4), "between clips along the edge"),
-            PanelModels.GustInput, PanelModels.ColdDensityInput, PanelModels.PassingInput,
+            CommonInputs.Gust, CommonInputs.ColdDensity, CommonInputs.Passing,
         ],
         Outputs =
         [
@@ -191,7 +191,7 @@ public static class GlassModels
             Speed, .. PaneSides, SafeAcross,
             ModelInput.WithDefault("held_pressure_pa", UnitKind.Pressure, "Pa", (0, 2000), (0, 300), Triangle.Certain(250), "cabin pressure that was held without movement"),
             ModelInput.WithDefault("edge_that_takes_push_m", UnitKind.Length, "m", (0.05, 2), (0.1, 1), new(0.2, 0.4, 0.6), "length of edge that shares a push at a corner (judgement)"),
-            PanelModels.GustInput, PanelModels.ColdDensityInput, PanelModels.PassingInput,
+            CommonInputs.Gust, CommonInputs.ColdDensity, CommonInputs.Passing,
         ],
         Outputs =
         [
@@ -230,7 +230,7 @@ public static class GlassModels
             Share("tail_leak_left_percent", "tail leak after the change, as a share of before", Triangle.Certain(100)),
             Share("outlet_left_percent", "outlet area after the change, as a share of before; above 100 for a new or a freed outlet", Triangle.Certain(100)),
             Share("inlet_left_percent", "intake area after the change, as a share of before", Triangle.Certain(100)),
-            PanelModels.GustInput, PanelModels.ColdDensityInput, PanelModels.PassingInput,
+            CommonInputs.Gust, CommonInputs.ColdDensity, CommonInputs.Passing,
             .. VentInputs.Car,
         ],
         Outputs =

@@ -7,8 +7,6 @@ namespace FixPlanner.Core.Physics.Lift;
 /// <summary>The models of lift as the catalogue lists them.</summary>
 public static class LiftModels
 {
-    private static readonly ModelInput FrontalAreaInput = ModelInput.Required("frontal_area_m2", UnitKind.Area, "m2", (0.5, 10), (1.2, 4), "frontal area");
-
     /// <summary>Every model of this folder.</summary>
     public static IReadOnlyList<PhysicsModel> All { get; } = [Unloading(), FromRise()];
 
@@ -20,12 +18,12 @@ public static class LiftModels
         What = "How light the axles get at a speed, in a gust on the day given, and from which speed on the rear asks for caution.",
         Inputs =
         [
-            AirModels.SpeedInput,
+            CommonInputs.Speed,
             ModelInput.WithDefault("gust_ms", UnitKind.Speed, "m/s", (0, 30), (0, 12), Triangle.Certain(0), "speed that a gust adds; 6 m/s on an ordinary windy day"),
-            AirModels.DensityInput,
-            FrontalAreaInput,
-            ModelInput.Required("front_axle_kg", UnitKind.Mass, "kg", (50, 3000), (200, 1200), "load of the front axle"),
-            ModelInput.Required("rear_axle_kg", UnitKind.Mass, "kg", (50, 3000), (200, 1200), "load of the rear axle"),
+            CommonInputs.Density,
+            CommonInputs.FrontalArea,
+            CommonInputs.FrontAxle,
+            CommonInputs.RearAxle,
             ModelInput.WithDefault("front_lift_coefficient", UnitKind.Ratio, string.Empty, (-2, 2), (-0.3, 0.6), LiftCoefficients.Front, "front lift, up positive (from memory): 0.35 for a blunt nose without air dam"),
             ModelInput.WithDefault("rear_lift_coefficient", UnitKind.Ratio, string.Empty, (-2, 2), (-0.3, 0.6), LiftCoefficients.Rear, "rear lift, up positive (from memory): high for fastbacks and notchbacks"),
         ],
@@ -83,7 +81,7 @@ public static class LiftModels
         [
             ModelInput.Required("rise_mm", UnitKind.Length, "mm", (-100, 100), (-20, 20), "rise of the body over the axle, both sides and both ways averaged"),
             ModelInput.Required("axle_rate_n_per_mm", UnitKind.ForcePerLength, "N/mm", (2, 500), (20, 100), "rate of both springs of the axle at the wheels: lay known weights over the axle and measure"),
-            FrontalAreaInput, AirModels.SpeedInput, AirModels.DensityInput,
+            CommonInputs.FrontalArea, CommonInputs.Speed, CommonInputs.Density,
         ],
         Outputs = [ModelOutput.Of("lift_coefficient", UnitKind.Ratio, string.Empty, "lift coefficient of that axle; none at a standstill")],
         Source = "own derivation",

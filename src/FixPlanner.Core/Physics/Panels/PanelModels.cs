@@ -3,22 +3,9 @@ using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Physics.Panels;
 
-/// <summary>The panel models as the catalogue lists them, and the inputs of a load that other loads share.</summary>
+/// <summary>The panel models as the catalogue lists them, and the air of a load from the inputs that all loads share.</summary>
 public static class PanelModels
 {
-    /// <summary>Density for a load: the coldest usual day, not a middle one.</summary>
-    internal static ModelInput ColdDensityInput { get; } = ModelInput.WithDefault(
-        "air_density_kg_per_m3", UnitKind.Density, "kg/m3", (0.5, 1.6), (0.9, 1.45), Triangle.Certain(1.3635),
-        "density of the coldest day on which the car is driven; 1.3635 is dry air at -10 °C and 1030 hPa");
-
-    /// <summary>Gust for a load.</summary>
-    internal static ModelInput GustInput { get; } = ModelInput.WithDefault(
-        "gust_ms", UnitKind.Speed, "m/s", (0, 30), (0, 15), new(4, 6, 10), "speed that a gust adds to the air; 6 an ordinary windy day, 10 a rough one (from memory)");
-
-    /// <summary>Passing factor for a load.</summary>
-    internal static ModelInput PassingInput { get; } = ModelInput.WithDefault(
-        "passing_factor", UnitKind.Ratio, string.Empty, (0.5, 3), (1, 1.5), Triangle.Certain(1), "further factor on pressure beside a lorry, 1.3 to 1.5 from memory; 1 without");
-
     private static readonly ModelInput Speed = ModelInput.Required("speed_kmh", UnitKind.Speed, "km/h", (0, 400), (30, 320), "speed of the car in still air; the gust comes on top");
 
     // Stands below the shared inputs, which must exist before the models that use them.
@@ -48,7 +35,7 @@ public static class PanelModels
             ModelInput.WithDefault("mass_kg", UnitKind.Mass, "kg", (0, 100), (0.5, 40), new(12, 15, 20), "mass of the panel"),
             ModelInput.WithDefault("load_place", UnitKind.Ratio, string.Empty, (0, 1), (0.3, 0.9), new(0.5, 0.6, 0.75), "where the pull acts, as a share of the way from hinge to latch"),
             ModelInput.WithDefault("weight_place", UnitKind.Ratio, string.Empty, (0, 1), (0.3, 0.7), Triangle.Certain(0.5), "where the weight acts, as a share of the way from hinge to latch"),
-            GustInput, ColdDensityInput, PassingInput,
+            CommonInputs.Gust, CommonInputs.ColdDensity, CommonInputs.Passing,
         ],
         Outputs =
         [
@@ -86,7 +73,7 @@ public static class PanelModels
             ModelInput.WithDefault("seal_length_m", UnitKind.Length, "m", (0.1, 8), (1.5, 5), new(3.2, 3.6, 4.0), "length of seal that carries the load"),
             ModelInput.WithDefault("area_m2", UnitKind.Area, "m2", (0.05, 4), (0.3, 1.6), new(0.6, 0.8, 1.0), "area of the door inside the seal"),
             ModelInput.WithDefault("coefficient_across", UnitKind.Ratio, string.Empty, (0.01, 4), (0.2, 2), new(0.4, 0.7, 1.2), "pressure coefficient inside minus outside"),
-            GustInput, ColdDensityInput, PassingInput,
+            CommonInputs.Gust, CommonInputs.ColdDensity, CommonInputs.Passing,
         ],
         Outputs = [ModelOutput.Of("lifts_at_kmh", UnitKind.Speed, "km/h", "speed of the car at which the seal lifts in the gust: an upper bound, the frame's corner opens first")],
         Source = "own derivation: suction force against seal force",
@@ -111,7 +98,7 @@ public static class PanelModels
             ModelInput.WithDefault("coefficient_across", UnitKind.Ratio, string.Empty, (0.01, 4), (0.2, 2.8), new(0.4, 0.7, 1.5), "pressure coefficient inside minus outside; up to 2.5 to leeward in a side wind (from memory)"),
             ModelInput.WithDefault("top_stiffness_n_per_mm", UnitKind.ForcePerLength, "N/mm", (0.1, 500), (2, 100), new(8, 20, 50), "force at the top corner for each millimetre, from a spring balance and a rule; the default is a guess"),
             ModelInput.WithDefault("seal_give_mm", UnitKind.Length, "mm", (0, 30), (0.5, 10), new(1, 3, 6), "how far the parked door presses its seal in at the top"),
-            GustInput, ColdDensityInput, PassingInput,
+            CommonInputs.Gust, CommonInputs.ColdDensity, CommonInputs.Passing,
         ],
         Outputs =
         [
@@ -147,7 +134,7 @@ public static class PanelModels
         [
             ModelInput.Required("from_kmh", UnitKind.Speed, "km/h", (1, 400), (50, 250), "old speed"),
             ModelInput.Required("to_kmh", UnitKind.Speed, "km/h", (0, 400), (50, 320), "new speed"),
-            GustInput,
+            CommonInputs.Gust,
         ],
         Outputs =
         [

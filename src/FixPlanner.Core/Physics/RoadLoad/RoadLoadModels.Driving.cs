@@ -1,4 +1,3 @@
-using FixPlanner.Core.Physics.Air;
 using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Quantities;
 
@@ -15,7 +14,7 @@ public static partial class RoadLoadModels
         What = "What holds the car back at a speed, what the engine must give, and what that burns.",
         Inputs =
         [
-            MassInput, DragAreaInput, AirModels.SpeedInput, TyresInput, RollingInput, RollingStateInput, AirModels.DensityInput, HeadwindInput, SlopeInput, DrivelineInput, EngineInput, SlopeOfFuelInput,
+            CommonInputs.Mass, DragAreaInput, CommonInputs.Speed, TyresInput, RollingInput, RollingStateInput, CommonInputs.Density, HeadwindInput, SlopeInput, DrivelineInput, EngineInput, SlopeOfFuelInput,
         ],
         Outputs =
         [
@@ -60,9 +59,9 @@ public static partial class RoadLoadModels
         What = "Where power at the wheels and road load meet, and how much of it a change of drag would move.",
         Inputs =
         [
-            MassInput, DragAreaInput,
+            CommonInputs.Mass, DragAreaInput,
             ModelInput.Required("engine_power_kw", UnitKind.Power, "kW", (0.5, 1500), (10, 300), "power at the crankshaft near the top; old ratings without fan and silencer are 10 to 20 % high"),
-            TyresInput, RollingInput, RollingStateInput, AirModels.DensityInput, HeadwindInput, SlopeInput, DrivelineInput,
+            TyresInput, RollingInput, RollingStateInput, CommonInputs.Density, HeadwindInput, SlopeInput, DrivelineInput,
         ],
         Outputs =
         [
@@ -115,7 +114,7 @@ public static partial class RoadLoadModels
         Inputs =
         [
             ModelInput.Required("drag_area_change_m2", UnitKind.Area, "m2", (-2, 2), (-0.3, 0.3), "negative for less drag"),
-            AirModels.SpeedInput, AirModels.DensityInput, DrivelineInput, EngineInput, SlopeOfFuelInput,
+            CommonInputs.Speed, CommonInputs.Density, DrivelineInput, EngineInput, SlopeOfFuelInput,
             ModelInput.Optional("drag_area_m2", UnitKind.Area, "m2", (0.05, 6), (0.4, 1.6), "drag area before the change; without it there is no figure for mixed driving"),
         ],
         Outputs =
@@ -155,10 +154,10 @@ public static partial class RoadLoadModels
         What = "How long the car rolls out of gear between two speeds: to plan a test road, and to see what a change of drag would do to it.",
         Inputs =
         [
-            MassInput, DragAreaInput,
+            CommonInputs.Mass, DragAreaInput,
             ModelInput.Required("from_kmh", UnitKind.Speed, "km/h", (1, 400), (40, 140), "speed at the start"),
             ModelInput.Required("to_kmh", UnitKind.Speed, "km/h", (0, 399), (10, 100), "speed at the end"),
-            TyresInput, RollingInput, RollingStateInput, AirModels.DensityInput, HeadwindInput, SlopeInput,
+            TyresInput, RollingInput, RollingStateInput, CommonInputs.Density, HeadwindInput, SlopeInput,
         ],
         Outputs =
         [

@@ -14,7 +14,7 @@ public static partial class RoadLoadModels
         What = "Loads, power, brake energy and tyres when the car is to go faster than now.",
         Inputs =
         [
-            MassInput,
+            CommonInputs.Mass,
             ModelInput.Required("now_kmh", UnitKind.Speed, "km/h", (10, 400), (60, 250), "highest speed now"),
             ModelInput.Required("planned_kmh", UnitKind.Speed, "km/h", (10, 400), (60, 250), "highest speed planned"),
         ],

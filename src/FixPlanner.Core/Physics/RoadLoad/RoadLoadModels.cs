@@ -6,9 +6,6 @@ namespace FixPlanner.Core.Physics.RoadLoad;
 /// <summary>The models of road load as the catalogue lists them.</summary>
 public static partial class RoadLoadModels
 {
-    private static readonly ModelInput MassInput = ModelInput.Required(
-        "mass_kg", UnitKind.Mass, "kg", (100, 6000), (500, 2500), "mass of the car with people and load");
-
     private static readonly ModelInput DragAreaInput = ModelInput.Required(
         "drag_area_m2", UnitKind.Area, "m2", (0.05, 6), (0.4, 1.6), "drag coefficient times frontal area; from a coast-down, or 0.40 to 0.50 times the frontal area for a boxy old car (from memory)");
 

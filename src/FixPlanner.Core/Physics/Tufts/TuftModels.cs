@@ -1,4 +1,3 @@
-using FixPlanner.Core.Physics.Air;
 using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Quantities;
 
@@ -23,7 +22,7 @@ public static class TuftModels
         [
             Thread,
             ModelInput.Required("local_speed_kmh", UnitKind.Speed, "km/h", (0, 200), (5, 150), "air at the tuft; a fifth to a third of the road speed where the flow has left the skin"),
-            AirModels.DensityInput,
+            CommonInputs.Density,
         ],
         Outputs =
         [

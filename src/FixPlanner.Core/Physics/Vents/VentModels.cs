@@ -1,4 +1,3 @@
-using FixPlanner.Core.Physics.Air;
 using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Quantities;
 
@@ -27,9 +26,9 @@ public static class VentModels
         What = "The pressure in cabin and engine bay, the flow through every opening, how often the cabin air is replaced, and how much of it came through the engine bay.",
         Inputs =
         [
-            AirModels.SpeedInput,
-            AirModels.DensityInput,
-            ModelInput.WithDefault("cabin_volume_m3", UnitKind.Volume, "m3", (0.5, 12), (1.5, 8), new(2.2, 2.8, 3.6), "air in the cabin"),
+            CommonInputs.Speed,
+            CommonInputs.Density,
+            CommonInputs.CabinVolume,
             .. VentInputs.Car,
         ],
         Outputs =
@@ -84,7 +83,7 @@ public static class VentModels
         [
             ModelInput.Choice("vent", ["cabin-inlet", "cabin-outlet", "bonnet-rear-gap", "bulkhead-holes"], "the vent in question"),
             ModelInput.WithDefault("fastest_kmh", UnitKind.Speed, "km/h", (10, 400), (20, 250), Triangle.Certain(160), "top of the band of speeds; it begins at 5 km/h"),
-            AirModels.DensityInput,
+            CommonInputs.Density,
             .. VentInputs.Car,
         ],
         Outputs =
@@ -162,7 +161,7 @@ public static class VentModels
         [
             ModelInput.Required("air_changes_per_h", UnitKind.Rate, "1/h", (0, 500), (0.5, 100), "air changes of the shut cabin in an hour"),
             ModelInput.Required("speed_kmh", UnitKind.Speed, "km/h", (1, 400), (30, 250), "speed of the air past the car"),
-            ModelInput.WithDefault("cabin_volume_m3", UnitKind.Volume, "m3", (0.5, 12), (1.5, 8), new(2.2, 2.8, 3.6), "air in the cabin"),
+            CommonInputs.CabinVolume,
             ModelInput.WithDefault("coefficient_across", UnitKind.Ratio, string.Empty, (0.01, 3), (0.1, 1.5), new(0.2, 0.4, 0.8), "pressure coefficient where air comes in minus where it goes out, a guess"),
         ],
         Outputs = [ModelOutput.Of("leak_area_cm2", UnitKind.Area, "cm2", "area times discharge coefficient, ways in and out in series")],
@@ -184,7 +183,7 @@ public static class VentModels
             ModelInput.Required("area_cm2", UnitKind.Area, "cm2", (0.001, 10000), (0.1, 3000), "free area"),
             ModelInput.Required("pressure_pa", UnitKind.Pressure, "Pa", (-5000, 5000), (-2000, 2000), "pressure across it"),
             ModelInput.WithDefault("discharge_coefficient", UnitKind.Ratio, string.Empty, (0.01, 1.2), (0.2, 1), new(0.5, 0.61, 0.75), "0.61 plain hole, 0.35 to 0.5 louvre, 0.4 gap behind a lip (the last two from memory)"),
-            AirModels.DensityInput,
+            CommonInputs.Density,
         ],
         Outputs = [ModelOutput.Of("flow_l_per_s", UnitKind.VolumeFlow, "l/s", "volume flow"), ModelOutput.Of("flow_kg_per_s", UnitKind.MassFlow, "kg/s", "mass flow")],
         Source = "Wetter 2006, eq. 1; discharge coefficients van der Maas et al. as quoted there, and from memory",
