@@ -15,18 +15,21 @@ public sealed class Beliefs
     private readonly double[] priors;
     private readonly Given[] given;
     private readonly MeasuredFactor[] measured;
+    private readonly IReadOnlyList<SpokenGeometry> shapes;
+    private readonly double[] shaped;
     private readonly Elimination result;
     private double[][]? withoutEach;
     private Beliefs? beforeMeasured;
 
-    private Beliefs(BeliefNetwork network, double[] priors, Given[] given, MeasuredFactor[] measured, Beliefs? from)
+    private Beliefs(BeliefNetwork network, double[] priors, Given[] given, MeasuredFactor[] measured, IReadOnlyList<SpokenGeometry> shapes, Beliefs? from)
     {
-        (this.network, this.priors, this.given, this.measured) = (network, priors, given, measured);
-        result = from is not null && given.SequenceEqual(from.given) && measured.SequenceEqual(from.measured) ? from.result.Again(priors) : Run(given, measured);
+        (this.network, this.priors, this.given, this.measured, this.shapes) = (network, priors, given, measured, shapes);
+        shaped = Shaped(shapes);
+        result = from is not null && given.SequenceEqual(from.given) && measured.SequenceEqual(from.measured) ? from.result.Again(shaped) : Run(given, measured);
     }
 
     /// <summary>The same answers without anything that was measured of fixes; these beliefs themselves when nothing was.</summary>
-    public Beliefs BeforeMeasured => measured.Length == 0 ? this : beforeMeasured ??= new(network, priors, given, [], null);
+    public Beliefs BeforeMeasured => measured.Length == 0 ? this : beforeMeasured ??= new(network, priors, given, [], shapes, null);
 
     /// <summary>What measured fixes say of a cause, strongest first: the change of its log-odds when that measurement is taken away.</summary>
     /// <param name="mechanism">The cause.</param>
@@ -72,9 +75,18 @@ public sealed class Beliefs
             return [];
         }
 
-        withoutEach ??= [.. given.Select((_, i) => Run([.. given.Where((_, k) => k != i)]).Marginals)];
-        return [.. given
-            .Select((g, i) => new Reason(g.Question.Observation.Id, g.Question.Observation.Answers[g.Answer].Id, LogOdds(result.Marginals[cause]) - LogOdds(withoutEach[i][cause])))
+        withoutEach ??=
+        [
+            .. given.Select((_, i) => Run([.. given.Where((_, k) => k != i)]).Marginals),
+            .. shapes.Select(shape => Elimination.Run(Shaped([.. shapes.Where(x => x != shape)]), Factors(given, measured), network.Order).Marginals),
+        ];
+        (string Observation, string Answer)[] said =
+        [
+            .. given.Select(g => (g.Question.Observation.Id, g.Question.Observation.Answers[g.Answer].Id)),
+            .. shapes.Select(shape => (shape.Observation.Id, shape.Answer)),
+        ];
+        return [.. said
+            .Select((x, i) => new Reason(x.Observation, x.Answer, LogOdds(result.Marginals[cause]) - LogOdds(withoutEach[i][cause])))
             .Where(r => Math.Abs(r.LogOdds) > 1e-4)
             .OrderByDescending(r => Math.Abs(r.LogOdds)).ThenBy(r => r.Observation, StringComparer.Ordinal)];
     }
@@ -89,7 +101,7 @@ public sealed class Beliefs
     /// <returns>For each answer its chance, and the chance of every cause after it; null for an unknown or answered question.</returns>
     public IReadOnlyList<(double Chance, double[] Probabilities)>? Ahead(string observation)
     {
-        if (network.Question(observation) is not { } question || given.Any(g => g.Question == question))
+        if (network.Question(observation) is not { } question || given.Any(g => g.Question == question) || shapes.Any(x => x.Observation.Id == question.Observation.Id))
         {
             return null;
         }
@@ -125,10 +137,13 @@ public sealed class Beliefs
     internal static Beliefs Of(BeliefNetwork network, Situation situation, Beliefs? from = null)
     {
         double[] priors = [.. network.Pack.Mechanisms.Select(m => Priors.Of(m, situation))];
+        IReadOnlyList<SpokenGeometry> shapes = GeometryEvidenceOf.Of(situation);
+        HashSet<string> silent = [.. shapes.Select(x => x.Observation.Id)];
         List<Given> given = [];
         foreach (Observation observation in network.Pack.Observations)
         {
-            if (situation.Findings.GetValueOrDefault(observation.Id) is { } finding
+            if (!silent.Contains(observation.Id)
+                && situation.Findings.GetValueOrDefault(observation.Id) is { } finding
                 && network.Question(observation.Id) is { Causes.Length: > 0 } question
                 && question.AnswerNumber(finding.Finding.Answer!) is var answer and >= 0)
             {
@@ -136,14 +151,29 @@ public sealed class Beliefs
             }
         }
 
-        return new(network, priors, [.. given], [.. MeasuredEffect.All(situation).Select(m => MeasuredFactor.Of(network, m)).OfType<MeasuredFactor>()], from);
+        return new(network, priors, [.. given], [.. MeasuredEffect.All(situation).Select(m => MeasuredFactor.Of(network, m)).OfType<MeasuredFactor>()], shapes, from);
     }
 
     private static double LogOdds(double p) => Math.Log(p) - Math.Log(1 - p);
 
     private Elimination Run(Given[] answers) => Run(answers, measured);
 
-    private Elimination Run(Given[] answers, MeasuredFactor[] effects) => Elimination.Run(priors, Factors(answers, effects), network.Order);
+    private Elimination Run(Given[] answers, MeasuredFactor[] effects) => Elimination.Run(shaped, Factors(answers, effects), network.Order);
+
+    // The shape of the car moves the chance of a cause before anything is answered; what cannot be there stays out.
+    private double[] Shaped(IReadOnlyList<SpokenGeometry> by)
+    {
+        double[] moved = [.. priors];
+        foreach ((string mechanism, double ratio, _) in by.SelectMany(x => x.Causes))
+        {
+            if (network.Cause(mechanism) is var cause and >= 0)
+            {
+                moved[cause] = moved[cause] * ratio / (1 - moved[cause] + (moved[cause] * ratio));
+            }
+        }
+
+        return moved;
+    }
 
     private List<Factor> Factors(Given[] answers, MeasuredFactor[] effects) =>
         [.. answers.Select(g => new Factor(g.Question.Causes, Row(g, Powers(g, answers)))), .. effects.Select(m => m.Factor)];

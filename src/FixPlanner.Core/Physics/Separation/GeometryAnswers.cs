@@ -29,6 +29,18 @@ public static class GeometryAnswers
     /// <summary>Observations for which a shape stands in.</summary>
     public static IReadOnlySet<string> Observations { get; } = Sizes.Keys.Select(key => key.Observation).ToHashSet();
 
+    /// <summary>The coarse answer that a measured size belongs to.</summary>
+    /// <param name="observation">Id of the observation in the rule pack.</param>
+    /// <param name="size">In mm, or degrees for the slope of the tail.</param>
+    /// <returns>Id of the answer; null for an observation that is not known here.</returns>
+    /// <validity>Sizes beyond the widest answer belong to the nearest one.</validity>
+    /// <uncertainty>None: it only names the size in words.</uncertainty>
+    /// <source key="own derivation" place="borders of the answers as in the rule pack">nearest range</source>
+    public static string? AnswerFor(string observation, double size) =>
+        Sizes.Where(x => x.Key.Observation == observation)
+            .OrderBy(x => Math.Max(0, Math.Max(x.Value.From - size, size - x.Value.To))).ThenBy(x => x.Value.From)
+            .Select(x => x.Key.Answer).FirstOrDefault();
+
     /// <summary>What an answer says.</summary>
     /// <param name="observation">Id of the observation in the rule pack.</param>
     /// <param name="answer">Id of the answer.</param>
