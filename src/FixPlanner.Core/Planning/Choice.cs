@@ -1,8 +1,10 @@
 using FixPlanner.Core.Diagnosis;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Logbooks.Estimates;
 using FixPlanner.Core.Planning.BestSet;
 using FixPlanner.Core.Planning.Effects;
+using FixPlanner.Core.Planning.Recomputing;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Core.Safety;
 
@@ -18,6 +20,8 @@ internal sealed class Choice
     private readonly (int Item, int Needs)[] requires;
     private readonly int[] cents;
     private readonly int[] minutes;
+    private readonly bool[]? keptOut;
+    private readonly Lazy<CarInputs> inputs;
 
     // ifSigned: as if every gate were signed off, only to say what waits for it, never to choose by.
     public Choice(PlanModel model, Situation s, Beliefs beliefs, CancellationToken stop, bool ifSigned = false)
@@ -27,6 +31,7 @@ internal sealed class Choice
         Gates = GateCheck.All(s, PlannedUse.Of(s));
         Safety = SafetyWork.Of(s, Gates);
         Car = CarEstimate.Of(s);
+        inputs = new(() => CarInputs.Of(s));
         SafetyNumbers = [.. Safety.Select(w => model.Number(w.Fix.Id))];
         Fitted = [.. model.Fixes.Select((f, i) => s.OnTheCar.Contains(f.Id) || SafetyNumbers.Contains(i))];
         GateStatus[] holding = ifSigned ? [] : [.. Gates.Where(g => g.HoldsFixes)];
@@ -50,8 +55,18 @@ internal sealed class Choice
             Answer = Solver.Solve(Problem.Problem, Limits);
         }
 
+        if (Answer.Feasible && !ifSigned && model.Physics?.Margins(s) is { } margins)
+        {
+            MarginSearch search = new(model.Fixes, Solver, Problem.Problem, new(MostNodes, stop), margins);
+            Answer = search.Best(Answer);
+            (Cuts, keptOut) = (search.Cuts, search.Cuts.Count > 0 ? [.. Problem.Problem.Never] : null);
+        }
+
         Chosen = [.. Enumerable.Range(0, model.Fixes.Length).Where(i => Answer.Chosen[i])];
     }
+
+    /// <summary>Sets that break a margin of the car and were cut off.</summary>
+    public IReadOnlyList<MarginCut> Cuts { get; } = [];
 
     public Situation Situation { get; }
 
@@ -65,6 +80,9 @@ internal sealed class Choice
     public int[] SafetyNumbers { get; }
 
     public CarEstimate Car { get; }
+
+    /// <summary>The car as the physics models take it.</summary>
+    public CarInputs Inputs => inputs.Value;
 
     /// <summary>On the car, or paid for by safety: the search builds on them.</summary>
     public bool[] Fitted { get; }
@@ -116,6 +134,8 @@ internal sealed class Choice
             p.Must[i] = Broken == BrokenLimit.None && !p.Never[i] && limits.Must.Contains(model.Fixes[i].Id);
         }
 
+        // Draws and frontiers keep what the margins left out of the plan.
+        keptOut?.CopyTo(p.Never, 0);
         problem.Fill(Figures, Belief, Worth);
         return problem;
     }

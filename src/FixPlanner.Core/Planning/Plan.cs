@@ -1,6 +1,8 @@
 using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Core.Safety;
+using FixPlanner.Core.Safety.Figures;
 
 namespace FixPlanner.Core.Planning;
 
@@ -39,7 +41,14 @@ public enum ShownAs
 /// <param name="Unit">Unit as shown.</param>
 /// <param name="AsBelieved">As believed now: the cause may be there or not.</param>
 /// <param name="IfCause">If its causes are there.</param>
-public sealed record PlannedEffect(string Key, string Title, string Unit, Spread AsBelieved, Spread IfCause);
+public sealed record PlannedEffect(string Key, string Title, string Unit, Spread AsBelieved, Spread IfCause)
+{
+    /// <summary>Formula, inputs and source; null when it was not worked out.</summary>
+    public FigureOrigin? Origin { get; init; }
+
+    /// <summary>Name of the input that it would help most to know better; null when nothing is uncertain.</summary>
+    public string? MattersMost { get; init; }
+}
 
 /// <summary>A reason: an observation speaks for a cause, the cause is what the fix acts on.</summary>
 /// <param name="Cause">The cause.</param>
@@ -249,6 +258,9 @@ public sealed record Plan(
     NextQuestion? NextQuestion,
     string Headline)
 {
+    /// <summary>What the planned speed does to every load, against the fastest now; empty when no higher speed is planned or when not computed.</summary>
+    public IReadOnlyList<LoadAtSpeeds> SpeedRise { get; init; } = [];
+
     /// <summary>Draws of the best set that are finished; 0 when nothing was drawn.</summary>
     public int DrawsFinished { get; init; }
 

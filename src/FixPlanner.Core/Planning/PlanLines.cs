@@ -5,7 +5,7 @@ using FixPlanner.Core.Safety;
 namespace FixPlanner.Core.Planning;
 
 /// <summary>The lines of the plan: how each chosen fix stands, in which stage, in which order, and why.</summary>
-internal sealed class PlanLines(PlanModel model, Choice choice, Beliefs beliefs, IReadOnlyList<GateStatus> gates, PlanDrawing? drawing, bool withEvidence)
+internal sealed class PlanLines(PlanModel model, Choice choice, Beliefs beliefs, IReadOnlyList<GateStatus> gates, PlanDrawing? drawing, bool withEvidence, bool withPhysics)
 {
     private const double CheapEur = 25;
     private const double LookFirstBelow = 0.2;
@@ -35,7 +35,7 @@ internal sealed class PlanLines(PlanModel model, Choice choice, Beliefs beliefs,
         Fix fix = model.Fixes[number];
         FixHold hold = FixHold.Of(fix, gates, pack);
         double? share = drawing is null ? null : forGate is null ? drawing.Robustness.Share(number) : 1;
-        return new(0, stage, fix, shown, drawing is null ? [] : PlanSums.Shown(drawing.Of(number)), share, hold.HeldBy, hold.WithTheWork, hold.BeforeFastUse, Reasons(fix), forGate)
+        return new(0, stage, fix, shown, drawing is null ? [] : PlanSums.OfLine(model, choice, drawing.Of(number), fix, withPhysics), share, hold.HeldBy, hold.WithTheWork, hold.BeforeFastUse, Reasons(fix), forGate)
         {
             InBestSetShareError = drawing is null || forGate is not null ? null : drawing.Robustness.ShareError(number),
             Points = points,

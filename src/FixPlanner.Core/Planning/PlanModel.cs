@@ -1,6 +1,7 @@
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Planning.Draws;
 using FixPlanner.Core.Planning.Effects;
+using FixPlanner.Core.Planning.Recomputing;
 using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Planning;
@@ -26,6 +27,9 @@ internal sealed class PlanModel
 
     /// <summary>The pack.</summary>
     public KnowledgePack Pack { get; }
+
+    /// <summary>Physics of whole sets; null for the pack's sums alone.</summary>
+    public ISetPhysics? Physics { get; set; } = new CarSetPhysics();
 
     /// <summary>Amounts and fractions.</summary>
     public EffectModel Effects { get; }

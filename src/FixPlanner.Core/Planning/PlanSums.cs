@@ -1,4 +1,5 @@
 using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Planning.Draws;
 using FixPlanner.Core.Quantities;
 
@@ -7,7 +8,7 @@ namespace FixPlanner.Core.Planning;
 /// <summary>Sums of a plan, and effects as they are shown.</summary>
 internal static class PlanSums
 {
-    public static PlanTotals Of(PlanModel model, Choice choice, PlanDrawing? drawing, ISetPhysics? physics)
+    public static PlanTotals Of(PlanModel model, Choice choice, PlanDrawing? drawing, bool withPhysics)
     {
         int[] all = [.. choice.SafetyNumbers, .. choice.Chosen];
         double cost = all.Sum(i => model.Cost[i].Likely);
@@ -26,27 +27,47 @@ internal static class PlanSums
             choice.Situation.Logbook.Limits.Hours,
             choice.Answer.Points,
             drawing is null ? null : money.Overrun,
-            drawing is null ? [] : Shown(Recomputed(drawing.Whole, choice, [.. all.Select(i => model.Fixes[i])], physics)));
+            drawing is null ? [] : OfSet(model, choice, drawing.Whole, [.. all.Select(i => model.Fixes[i])], withPhysics));
     }
 
-    /// <summary>Effects in the order of quantities; drag also as force.</summary>
-    public static IReadOnlyList<PlannedEffect> Shown(IReadOnlyList<EffectSpread> effects) => [.. effects.SelectMany(Shown)];
-
-    private static IEnumerable<PlannedEffect> Shown(EffectSpread effect)
+    /// <summary>Effects of one line in the units of this car, each with what stands behind it.</summary>
+    public static IReadOnlyList<PlannedEffect> OfLine(PlanModel model, Choice choice, IReadOnlyList<EffectSpread> effects, Fix fix, bool withPhysics)
     {
-        yield return new(EffectNames.Key(effect.On), EffectNames.Title(effect.On), EffectNames.Unit(effect.On), effect.AsBelieved, effect.IfCause);
-        if (effect.On == EffectOn.Drag)
-        {
-            yield return new("drag_force_change_at_100_kmh_n", "drag at 100 km/h", "N", Force(effect.AsBelieved), Force(effect.IfCause));
-        }
+        PhysicalEffects units = new(choice.Inputs);
+        double Belief(string cause) => model.Effects.CauseNumber(model.Pack.Mechanism(cause)?.Id ?? cause) is var c and >= 0 ? choice.Belief[c] : 0;
+        IReadOnlyList<EffectSpread> computed = withPhysics ? Recomputed(effects, choice, [fix], model.Physics) : effects;
+        return
+        [
+            .. computed.SelectMany(e =>
+            {
+                (FigureOrigin origin, string? most) = EffectOrigins.Of(model.Pack, fix, e, Belief);
+                return units.Of(e, origin, most);
+            }),
+            .. withPhysics ? model.Physics?.InUnits(choice.Situation, [fix]) ?? [] : [],
+        ];
     }
 
-    private static Spread Force(Spread dragArea) => dragArea.Scaled(EffectNames.NewtonsPerSquareMetreAt100);
+    /// <summary>Effects of a whole set in the units of this car.</summary>
+    public static IReadOnlyList<PlannedEffect> OfSet(PlanModel model, Choice choice, IReadOnlyList<EffectSpread> effects, IReadOnlyList<Fix> set, bool withPhysics)
+    {
+        PhysicalEffects units = new(choice.Inputs);
+        IReadOnlyList<EffectSpread> computed = withPhysics ? Recomputed(effects, choice, set, model.Physics) : effects;
+        return
+        [
+            .. computed.SelectMany(e =>
+            {
+                FigureOrigin origin = EffectOrigins.OfSet(set, e.On);
+                return units.Of(e, origin, EffectOrigins.Widest(origin));
+            }),
+            .. withPhysics ? model.Physics?.InUnits(choice.Situation, set) ?? [] : [],
+        ];
+    }
 
     /// <summary>Sums with what physics says of the set instead, where it can.</summary>
     public static IReadOnlyList<EffectSpread> Recomputed(IReadOnlyList<EffectSpread> sums, Choice choice, IReadOnlyList<Fix> set, ISetPhysics? physics)
     {
         IReadOnlyDictionary<EffectOn, Spread>? computed = physics?.Changes(choice.Situation, set);
-        return computed is null ? sums : [.. sums.Select(e => computed.TryGetValue(e.On, out Spread spread) ? e with { AsBelieved = spread, IfCause = spread } : e)];
+        return computed is null or { Count: 0 } ? sums
+            : [.. sums.Where(e => !computed.ContainsKey(e.On)).Concat(computed.Select(c => new EffectSpread(c.Key, c.Value, c.Value))).OrderBy(e => e.On)];
     }
 }

@@ -44,10 +44,10 @@ public sealed class Planner
     }
 
     /// <summary>
-    /// What physics says of a whole set instead of the pack's sums, where a model of the car can say it: the load on the rear glass by the vent network, for one.
-    /// None by default; then sealing fixes count their glass load once, the largest.
+    /// What physics says of a whole set instead of the pack's sums, where a model of the car can say it, and which sets break a margin.
+    /// Null leaves the pack's figures alone; then sealing fixes count their glass load once, the largest.
     /// </summary>
-    public ISetPhysics? Physics { get; init; }
+    public ISetPhysics? Physics { get => model.Physics; init => model.Physics = value; }
 
     /// <summary>Makes the plan.</summary>
     /// <param name="s">What is known.</param>
@@ -107,14 +107,15 @@ public sealed class Planner
         Situation s = choice.Situation;
         HashSet<string> planned = [.. choice.Chosen.Select(i => model.Fixes[i].Id), .. choice.Safety.Select(w => w.Fix.Id)];
         IReadOnlyList<GateStatus> gates = GateCheck.All(s, PlannedUse.Of(s, planned));
-        if (drawing?.Robustness.Done >= CommonDraws.BestSetCount)
+        bool finished = drawing?.Robustness.Done >= CommonDraws.BestSetCount;
+        if (finished)
         {
             gates = CarFigures.With(gates, s, [.. planned.Select(s.Pack.Fix).OfType<Fix>()]);
         }
 
-        PlanLines lines = new(model, choice, beliefs, gates, drawing, withEvidence: depth > PlanDepth.Quick);
+        PlanLines lines = new(model, choice, beliefs, gates, drawing, withEvidence: depth > PlanDepth.Quick, withPhysics: finished);
         IReadOnlyList<PlanItem> items = lines.Items();
-        PlanTotals totals = PlanSums.Of(model, choice, drawing, Physics);
+        PlanTotals totals = PlanSums.Of(model, choice, drawing, finished);
         NextQuestion? next = NextLook.Of(s, gates, gains, totals.Points);
         return new(
             gates,
@@ -128,6 +129,7 @@ public sealed class Planner
             Headlines.Of(gates, items, next, choice.Broken))
         {
             DrawsFinished = drawing?.Robustness.Done ?? 0,
+            SpeedRise = finished ? LoadsAtSpeeds.Of(s) : [],
             QuestionsProven = gains.Complete,
             Depth = depth < PlanDepth.WithQuestions ? depth : PlanDepth.WithQuestions,
         };
@@ -145,7 +147,7 @@ public sealed class Planner
         ArgumentNullException.ThrowIfNull(beliefs);
         Choice choice = new(model, s, beliefs, CancellationToken.None);
         int[] Numbers(IEnumerable<string> ids) => [.. ids.Select(model.Number).Where(n => n >= 0).Distinct()];
-        return WhatIf.Of(model, choice, beliefs, Numbers(ticked), proposed is null ? choice.Chosen : Numbers(proposed), Physics);
+        return WhatIf.Of(model, choice, beliefs, Numbers(ticked), proposed is null ? choice.Chosen : Numbers(proposed));
     }
 
     private Plan WithMore(Plan plan, Choice choice, Beliefs beliefs, PlanDrawing drawing, CancellationToken stop)

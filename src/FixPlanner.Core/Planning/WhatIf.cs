@@ -50,7 +50,7 @@ public sealed record WhatIf(
     /// <summary>Draws behind the ranges here: the first of those behind the plan's, so that no key waits.</summary>
     public const int Draws = 250;
 
-    internal static WhatIf Of(PlanModel model, Choice choice, Beliefs beliefs, IReadOnlyList<int> ticked, IReadOnlyList<int> proposed, ISetPhysics? physics)
+    internal static WhatIf Of(PlanModel model, Choice choice, Beliefs beliefs, IReadOnlyList<int> ticked, IReadOnlyList<int> proposed)
     {
         bool[] mine = model.Flags(ticked.Where(i => !choice.Fitted[i]));
         bool[] theirs = model.Flags(proposed.Where(i => !choice.Fitted[i]));
@@ -63,7 +63,7 @@ public sealed record WhatIf(
             choice.Answer.Points,
             [.. model.Fixes.Where((_, i) => mine[i] && !theirs[i])],
             [.. model.Fixes.Where((_, i) => theirs[i] && !mine[i])],
-            Compared(model, choice, beliefs, mine, theirs, physics),
+            Compared(model, choice, beliefs, mine, theirs),
             [.. Standing.Against(model, choice, mine)],
             GateCheck.All(choice.Situation, PlannedUse.Of(choice.Situation, planned)));
     }
@@ -74,19 +74,19 @@ public sealed record WhatIf(
         return new(p.Points(set), choice.SafetyEur + (p.CentsOf(set) / 100.0), choice.SafetyNumbers.Sum(i => model.Hours[i].Likely) + (p.MinutesOf(set) / 60.0));
     }
 
-    private static WhatIfChange[] Compared(PlanModel model, Choice choice, Beliefs beliefs, bool[] mine, bool[] theirs, ISetPhysics? physics)
+    private static WhatIfChange[] Compared(PlanModel model, Choice choice, Beliefs beliefs, bool[] mine, bool[] theirs)
     {
         bool[][] worlds = model.InOrder(beliefs.DrawWorlds(Draws, MonteCarlo.Seed));
         bool[] onTheCar = [.. model.Fixes.Select(f => choice.Situation.OnTheCar.Contains(f.Id))];
         int[][] sets = [.. new[] { theirs, mine }.Select(set => choice.SafetyNumbers.Concat(Enumerable.Range(0, set.Length).Where(i => set[i])).ToArray())];
         EffectDraws draws = new(model.Effects.Layout, model.Draws, worlds, onTheCar, PlanDrawing.DragAreas(choice));
-        Dictionary<string, PlannedEffect>[] effects = [.. draws.Of(sets).Select((drawn, k) => PlanSums.Shown(PlanSums.Recomputed(drawn, choice, [.. sets[k].Select(i => model.Fixes[i])], physics)).ToDictionary(e => e.Key))];
+        Dictionary<string, PlannedEffect>[] effects = [.. draws.Of(sets).Select((drawn, k) => PlanSums.OfSet(model, choice, drawn, [.. sets[k].Select(i => model.Fixes[i])], withPhysics: true).ToDictionary(e => e.Key))];
         Spread dragArea = choice.Car.DragAreaSquareMetres;
         List<WhatIfChange> changes = [];
         foreach (PlannedEffect e in effects[0].Values.Concat(effects[1].Values).DistinctBy(e => e.Key))
         {
             Spread Of(int set) => effects[set].GetValueOrDefault(e.Key)?.AsBelieved ?? default;
-            Spread? now = e.Key == EffectNames.Key(EffectOn.Drag) ? dragArea : e.Unit == "N" ? dragArea.Scaled(EffectNames.NewtonsPerSquareMetreAt100) : null;
+            Spread? now = e.Key == EffectNames.Key(EffectOn.Drag) ? dragArea : e.Key == "drag_force_change_at_100_kmh_n" ? dragArea.Scaled(EffectNames.NewtonsPerSquareMetreAt100) : null;
             changes.Add(new(e.Key, e.Title, e.Unit, now, Of(0), Of(1)));
             if (e.Key == EffectNames.Key(EffectOn.Drag))
             {

@@ -54,6 +54,12 @@ internal static class WhyLeftOut
             return new(fix, LeftOutWhy.TooDear, $"it alone takes {fix.Hours.Likely:0.#} h, and {p.TimeMinutes / 60.0:0.#} h are left");
         }
 
+        if (choice.Cuts.FirstOrDefault(c => c.Items.Contains(i)) is { } cut)
+        {
+            string together = cut.Items.Count == 1 ? "" : $" together with {string.Join("; ", cut.Items.Where(x => x != i).Select(x => model.Fixes[x].Title))}";
+            return new(fix, LeftOutWhy.Margin, $"it breaks a margin of this car{together}: {cut.Break.InWords}");
+        }
+
         if (choice.Chosen.FirstOrDefault(c => p.Structure.Excludes[i].Contains(c), -1) is var rival and >= 0)
         {
             return new(fix, LeftOutWhy.Conflict, $"not together with: {model.Fixes[rival].Title}");

@@ -9,6 +9,7 @@ using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Planning;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Core.Safety;
+using FixPlanner.Core.Safety.Figures;
 
 namespace FixPlanner.Report.Plans;
 
@@ -124,6 +125,41 @@ public static class PlanJson
         json.WriteEndArray();
     }
 
+    private static void Explained(Utf8JsonWriter json, IReadOnlyList<PlannedEffect> effects)
+    {
+        json.WriteStartObject("effects_explained");
+        foreach (PlannedEffect effect in effects.Where(e => e.Origin is not null))
+        {
+            json.WriteStartObject(effect.Key);
+            json.WriteString("what", effect.Title);
+            json.WriteString("unit", effect.Unit);
+            json.WriteString("matters_most", effect.MattersMost);
+            Origin(json, effect.Origin!);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void SpeedRise(Utf8JsonWriter json, Plan plan)
+    {
+        json.WriteStartArray("speed_rise");
+        foreach (LoadAtSpeeds row in plan.SpeedRise)
+        {
+            json.WriteStartObject();
+            json.WriteString("key", row.Key);
+            json.WriteString("what", row.Title);
+            json.WriteString("unit", row.Unit);
+            Spread(json, "now", row.Now);
+            Spread(json, "planned", row.Planned);
+            Number(json, "ratio", row.Ratio);
+            json.WriteString("model", row.Model);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
     private static void Origin(Utf8JsonWriter json, FigureOrigin origin)
     {
         json.WriteString("model", origin.Model);
@@ -217,6 +253,7 @@ public static class PlanJson
             }
 
             json.WriteEndObject();
+            Explained(json, i.Effects);
             Number(json, "in_best_set_share", i.InBestSetShare);
             Strings(json, "held_by", i.HeldBy.Select(g => g.Gate.Id));
             json.WriteStartArray("reasons");
@@ -318,7 +355,9 @@ public static class PlanJson
         }
 
         json.WriteEndObject();
+        Explained(json, t.Effects);
         json.WriteEndObject();
+        SpeedRise(json, plan);
         Number(json, "regret", plan.Regret);
         Number(json, "overrun_probability", t.OverrunProbability);
     }

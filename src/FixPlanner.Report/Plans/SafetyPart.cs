@@ -40,6 +40,12 @@ internal static class SafetyPart
             yield return new Bullets([.. other.Select(Line)]);
         }
 
+        if (a.Plan.SpeedRise.Count > 0)
+        {
+            yield return new Heading(3, "What the planned speed does");
+            yield return new Table(["Load", "At its fastest now", "At the planned speed", "Times"], [.. a.Plan.SpeedRise.Select(r => (IReadOnlyList<string>)[r.Title, RangeText.Of(r.Now, r.Unit), RangeText.Of(r.Planned, r.Unit), r.Ratio is { } ratio ? $"{ratio:0.0}" : "-"])]);
+        }
+
         yield return new Heading(3, "Always");
         yield return new Bullets(PlanWords.Cautions);
     }

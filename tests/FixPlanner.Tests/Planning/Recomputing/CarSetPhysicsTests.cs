@@ -1,0 +1,80 @@
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Planning;
+using FixPlanner.Core.Planning.Recomputing;
+
+namespace FixPlanner.Tests.Planning.Recomputing;
+
+/// <summary>A set computed anew on the demo estate. No measured car was found for it; signs, order and limits are held here, the network itself against closed forms elsewhere.</summary>
+public sealed class CarSetPhysicsTests
+{
+    private static readonly Situation Lindle = ShippedPack.Demo("lindle");
+
+    private static readonly CarSetPhysics Physics = new();
+
+    [Fact]
+    public void Changes_SealsRaiseTheLoadAndMoreSealsRaiseItMore()
+    {
+        double some = Glass("seal-tail"), more = Glass("seal-tail", "new-door-seals");
+
+        Assert.True(some > 0);
+        Assert.True(more > some);
+    }
+
+    [Fact]
+    public void Changes_OutletWithNewSeals_TakesPartOfTheRiseAway() => Assert.True(Glass("new-door-seals", "seal-tail", "restore-cabin-outlets") < Glass("new-door-seals", "seal-tail"));
+
+    [Fact]
+    public void Changes_SetThatTouchesNoWayOfTheAir_LeavesAllToThePack() => Assert.Empty(Physics.Changes(Lindle, Set("wheel-discs")));
+
+    [Fact]
+    public void Changes_TailPlatesBesideSeals_KeepThePacksPart() => Assert.True(Glass("new-door-seals", "tail-plates") < Glass("new-door-seals"));
+
+    [Fact]
+    public void InUnits_Seals_TellPullInNewtonsAndFreshAirInChanges()
+    {
+        IReadOnlyList<PlannedEffect> effects = Physics.InUnits(Lindle, Set("new-door-seals", "seal-tail"));
+
+        Assert.True(effects.Single(e => e.Key == "rear_glass_pull_change_n").AsBelieved.Likely > 50);
+        Assert.True(effects.Single(e => e.Key == "air_changes_change_at_80_kmh_per_h").AsBelieved.Likely < 0);
+        Assert.All(effects, e => Assert.NotEmpty(e.Origin!.Formula));
+    }
+
+    [Fact]
+    public void InUnits_Blanking_CostsKelvins() =>
+        Assert.True(Physics.InUnits(Lindle, Set("blank-front-opening")).Single(e => e.Key == "cooling_margin_change_k").AsBelieved.Likely < 0);
+
+    [Fact]
+    public void Margins_SealingOverOldRubber_BreaksTheGlassMarginAndNamesIt()
+    {
+        MarginBreak broken = Physics.Margins(Lindle)(Set("new-door-seals", "seal-tail"))[0];
+
+        Assert.Equal("rear-glass", broken.Margin);
+        Assert.Contains("km/h", broken.InWords);
+        Assert.Empty(Physics.Margins(Lindle)(Set("wheel-discs")));
+    }
+
+    [Fact]
+    public void Margins_OpeningTheBayIntoTheScuttle_BreaksNothingThatItDoesNotTouch() =>
+        Assert.DoesNotContain(Physics.Margins(Lindle)(Set("close-bulkhead-holes")), b => b.Margin is "fumes" or "cooling");
+
+    [Fact]
+    public void Plan_Lindle_ShowsSealingAgainstTheGlass()
+    {
+        (Situation s, Core.Diagnosis.Beliefs beliefs) = ShippedPack.Look(Lindle.Logbook);
+        Plan plan = ShippedPack.Planner.Make(s, beliefs, PlanDepth.Full).Plan;
+
+        Assert.Contains(plan.Gates.Single(g => g.Gate.Id == "rear-glass").Figures, f => f.Key == "rear_glass_pull_change_by_sealing_n" && f.Range.Low > 0);
+        Assert.NotEmpty(plan.SpeedRise);
+        Assert.Contains(plan.Totals.Effects, e => e.Key == "fuel_change_at_100_kmh_l_per_100km");
+        Assert.All(plan.Items.SelectMany(i => i.Effects), e => Assert.NotNull(e.Origin));
+    }
+
+    [Fact]
+    public void Plan_LoadsAtSpeeds_GrowWithTheSpeed() =>
+        Assert.All(Core.Safety.Figures.LoadsAtSpeeds.Of(Lindle), row => Assert.True(row.Planned.Likely > row.Now.Likely, row.Key));
+
+    private static double Glass(params string[] fixes) => Physics.Changes(Lindle, Set(fixes))[EffectOn.GlassLoad].Likely;
+
+    private static Fix[] Set(params string[] fixes) => [.. fixes.Select(f => ShippedPack.Pack.Fix(f)!)];
+}
