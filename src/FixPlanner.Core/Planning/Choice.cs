@@ -57,13 +57,16 @@ internal sealed class Choice
 
         if (Answer.Feasible && !ifSigned && model.Physics?.Margins(s) is { } margins)
         {
-            MarginSearch search = new(model.Fixes, Solver, Problem.Problem, new(MostNodes, stop), margins);
+            MarginSearch search = new(model.Fixes, Solver, Problem.Problem, Limits, margins);
             Answer = search.Best(Answer);
             (Cuts, keptOut) = (search.Cuts, search.Cuts.Count > 0 ? [.. Problem.Problem.Never] : null);
         }
 
         Chosen = [.. Enumerable.Range(0, model.Fixes.Length).Where(i => Answer.Chosen[i])];
     }
+
+    /// <summary>True for a fix that the margins keep out of the plan.</summary>
+    public bool IsCut(int fix) => keptOut?[fix] == true;
 
     /// <summary>Sets that break a margin of the car and were cut off.</summary>
     public IReadOnlyList<MarginCut> Cuts { get; } = [];

@@ -138,7 +138,7 @@ internal sealed class OpenQuestions
             return null;
         }
 
-        bool[] never = [.. model.Fixes.Select((f, i) => choice.Fitted[i] || Candidates.RuledOut(f, s, holding) is not null)];
+        bool[] never = [.. model.Fixes.Select((f, i) => choice.Fitted[i] || choice.IsCut(i) || Candidates.RuledOut(f, s, holding) is not null)];
         return never.AsSpan().SequenceEqual(neverNow) ? null : never;
     }
 
