@@ -58,12 +58,6 @@ public enum QuestionKind
     /// <summary>Which change was measured.</summary>
     ProofOf,
 
-    /// <summary>The zone of a fix that is not in work yet.</summary>
-    ProofZone,
-
-    /// <summary>Which fix of a zone was put on; the id is the zone.</summary>
-    ProofFix,
-
     /// <summary>How a fix was measured; the id is the fix, or empty for pressures alone.</summary>
     ProofHow,
 

@@ -12,13 +12,12 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
 {
     private const string Tufts = "tufts";
     private const string Gauge = "gauge";
-    private const string Other = "other";
     private const string UsualOrder = "ABBABAAB";
 
     /// <summary>The first question of the part.</summary>
     public static QuestionKey First { get; } = new(QuestionKind.ProofOf, "");
 
-    public static bool IsMine(QuestionKind kind) => kind is QuestionKind.ProofOf or QuestionKind.ProofZone or QuestionKind.ProofFix or QuestionKind.ProofHow or QuestionKind.ProofValue or QuestionKind.ProofRuns or QuestionKind.TuftZone or QuestionKind.TuftStart or QuestionKind.TuftRow;
+    public static bool IsMine(QuestionKind kind) => kind is QuestionKind.ProofOf or QuestionKind.ProofHow or QuestionKind.ProofValue or QuestionKind.ProofRuns or QuestionKind.TuftZone or QuestionKind.TuftStart or QuestionKind.TuftRow;
 
     /// <summary>False when what the question is about was taken back meanwhile.</summary>
     public static bool Exists(QuestionKey key, Logbook logbook) =>
@@ -28,8 +27,6 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
     public Question Build(QuestionKey key, Situation s) => key.Kind switch
     {
         QuestionKind.ProofOf => Which(key, s),
-        QuestionKind.ProofZone => new(key, Heading, "In which zone is the fix?", "What is on the car must be known before it can be proven.", "The zone where the work is done.", [.. pack.Zones.Where(z => pack.Fixes.Any(f => f.Zone == z.Id)).OrderBy(z => z.Order).Select(z => new Choice(z.Id, z.Title))]),
-        QuestionKind.ProofFix => new(key, Heading, "Which fix was put on for a trial?", "It stands in the logbook as a trial from today; gates that it touches come into force.", "Read its job card first: what must be clear before it, and what holds it.", [.. pack.Fixes.Where(f => f.Zone == key.Id).Select(f => new Choice(f.Id, f.Title))]) { Cautions = [ProofKind.Sound.Caution] },
         QuestionKind.ProofHow => How(key),
         QuestionKind.ProofRuns => Runs(key),
         QuestionKind.ProofValue => Value(key, Reading(s.Logbook, key.Id), s),
@@ -44,9 +41,6 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
         (_, GivenNot) => ([], new("this is measured, or passed by", "type a value, or nothing to go on"), key),
         (QuestionKind.ProofOf, GivenChoice { Id: Tufts }) => ([], null, new(QuestionKind.TuftZone, "")),
         (QuestionKind.ProofOf, GivenChoice { Id: Gauge }) => ([], null, new(QuestionKind.ProofHow, "")),
-        (QuestionKind.ProofOf, GivenChoice { Id: Other }) => ([], null, new(QuestionKind.ProofZone, "")),
-        (QuestionKind.ProofZone, GivenChoice choice) => ([], null, new(QuestionKind.ProofFix, choice.Id)),
-        (QuestionKind.ProofFix, GivenChoice choice) => PutOn(choice.Id),
         (QuestionKind.ProofOf, GivenChoice choice) => Chosen(logbook, choice.Id),
         (QuestionKind.ProofHow, GivenChoice choice) => Begin(logbook, key.Id, choice.Id),
         (QuestionKind.ProofRuns, GivenReading read) => (Proving.Keep(pack, logbook, read.Reading, today), null, First),
@@ -65,8 +59,8 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
 
     private Question Which(QuestionKey key, Situation s) => new(
         key, Heading, "Which change was measured?", "A change that is measured moves what is believed of it and of its cause, and the plan is ranked anew.",
-        "One change at a time, without and with it in turn.",
-        [.. Proving.Fixes(s.Logbook).Select(f => new Choice(f, pack.Fix(f)?.Title ?? f)), new(Other, "a fix that is not in work yet"), new(Tufts, "none: tufts were read"), new(Gauge, "none: pressures were read")]);
+        "One change at a time, without and with it in turn. A fix that is not listed is not in work: record work on it first, in the plan.",
+        [.. Proving.Fixes(s.Logbook).Select(f => new Choice(f, pack.Fix(f)?.Title ?? f)), new(Tufts, "none: tufts were read"), new(Gauge, "none: pressures were read")]);
 
     private static string Heading => Words.Of(Section.Proof);
 
@@ -136,9 +130,6 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
 
     private static (IReadOnlyList<LogbookEdit>, Refusal?, QuestionKey?) Chosen(Logbook logbook, string fix) =>
         Proving.Fixes(logbook).Contains(fix) ? ([], null, new(QuestionKind.ProofHow, fix)) : ([], new("that is not one of the answers", "choose one of the answers"), First);
-
-    private (IReadOnlyList<LogbookEdit>, Refusal?, QuestionKey?) PutOn(string fix) =>
-        ([new SetWorkState(fix, WorkState.Trial, today) { InWords = $"on the car for a trial: {pack.Fix(fix)?.Title}" }], null, new(QuestionKind.ProofHow, fix));
 
     private (IReadOnlyList<LogbookEdit>, Refusal?, QuestionKey?) Begin(Logbook logbook, string fix, string kind)
     {

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Measurement.Comparing;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Files.Rules.Binding;
 
@@ -103,17 +104,27 @@ public static class LogbookSchema
         .May("runs", Shape.List("Kinds of run that are planned.", Shape.Words("A kind of run.", pack.Scales.RunKinds.Select(run => (run.Id, run.Title))))));
 
     private static JsonObject Reading() => new KeyGroup("One measurement.")
-        .Need("kind", Shape.Text("What was measured.", "coast-down"))
+        .May("id", Shape.Text("Its name, made by the program.", "sound-1"))
+        .Need("kind", Shape.Words("What was measured.", ReadingKinds.All.Select(kind => (kind, ""))))
         .May("date", Day())
+        .May("place", Shape.Text("The zone of a tuft grid, the place of a gauge, the axle of a ride height.", "roof-tail"))
+        .May("speed", Shape.Figure("Speed at which it was read.", new PackUnit("km/h", UnitKind.Speed), "80 km/h"))
+        .May("photo", Shape.Text("Photo or film, and the time in it.", "roof.mp4 at 1:10"))
+        .May("planned", Shape.Text("The change sought, with its unit.", "0.03 m2"))
+        .May("axle_rate", Shape.Figure("Force for each rise of the axle.", new PackUnit("N/mm", UnitKind.ForcePerLength), "45 N/mm"))
         .May("files", Shape.List("Its files.", Shape.Text("A file, from this folder on.")))
         .May("fix", Shape.Ref(FixIds))
+        .May("fitted", Shape.List("Fixes that were on the car.", Shape.Ref(FixIds)))
+        .May("values", Shape.List("Values in the order in which they were read.", Shape.Text("A value with its unit.", "before 71.5 dB(A) at 100 km/h")))
+        .May("grid", Shape.List("Rows of a tuft grid, the first that the air meets on top.", Shape.Pattern("One letter a tuft: s, w, l, r, a point.", "^[swlrSWLR.]+$", "sswlr")))
         .May("note", Shape.Text("A note."))
         .May("result", new KeyGroup("What came out.")
-            .Need("on", Shape.Text("The quantity."))
+            .Need("on", Shape.Text("The quantity.", "drag_area_m2"))
             .Need("estimate", Shape.PureNumber("The change.", -1e6, 1e6))
             .Need("low", Shape.PureNumber("The low end of its 95 % interval.", -1e6, 1e6))
             .Need("high", Shape.PureNumber("The high end.", -1e6, 1e6))
-            .Need("verdict", Shape.Text("What that shows."))
+            .May("before", Shape.PureNumber("The mean before the change.", -1e6, 1e6))
+            .Need("verdict", Shape.Words("What that shows.", Enum.GetValues<Verdict>().Select(verdict => (verdict.Key(), ""))))
             .Done())
         .Done();
 

@@ -1,3 +1,6 @@
+using FixPlanner.Journeys.Jobs;
+using FixPlanner.Files.Logbooks;
+using FixPlanner.Wizard;
 using FixPlanner.Wizard.Screens;
 using FixPlanner.Wizard.Shell;
 using Terminal.Gui.Input;
@@ -6,6 +9,8 @@ namespace FixPlanner.Journeys.Screens;
 
 public sealed class GridScreenTests
 {
+    private const string Car = "logbook: 1\ncar:\n  name: One\n  body_style: square-back estate\naims: {quiet: 2}\nreadings:\n  - {id: tuft-grid-1, kind: tuft_grid, place: roof-tail, speed: 80 km/h, grid: [.....|, .....|, .....|]}\n";
+
     [Fact]
     public void Letters_ReadOneTuftAfterAnotherAndEnterIsDone()
     {
@@ -24,6 +29,26 @@ public sealed class GridScreenTests
         Assert.Equal(new Entered("grid", "1 .wl"), screen.Handle(Key.Space).Message);
         Assert.False(screen.Handle(new Key('x')).Taken);
         Assert.Equal(new Entered("grid", ""), screen.Handle(Key.Enter).Message);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void Screens_OfAProof_AreAsReviewed(int width, int height)
+    {
+        using JobFiles files = new();
+        string path = files.New("one.logbook.yaml");
+        File.WriteAllText(path, Car.Replace("|", "", StringComparison.Ordinal));
+        using OpenLogbook book = OpenLogbook.Open(path, JobFiles.Pack, out _)!;
+        WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
+        program.Update(new Asked("plan"));
+        program.Update(new Asked("next"));
+        using Screen screen = new(program, width, height, $"fixplanner --plain {Path.GetFileName(path)}");
+        screen.Press(Key.CursorDown, Key.Enter);
+        screen.Type("ssssswwswwllrrl");
+        Golden.Matches($"tuft-grid-{width}x{height}", screen.Text);
+        screen.Press(Key.Enter);
+        Golden.Matches($"proof-{width}x{height}", screen.Text);
     }
 
     private static GridModel Model(params string[] rows) => new() { Id = "grid", Title = "Tufts", Text = ["Which?"], Rows = rows };

@@ -21,7 +21,9 @@ public class LogbookSchemaTests
         rounds:
           - {id: first, date: 2026-05-09, fitted: [seal-mirror-foot], weather: {wind: 2 m/s}, note: dry, facts: {fumes_inside: no}, findings: [{observation: mirror-taped, answer: less, hesitant: 0.8, place: left, speed: 90 km/h, photo: a.jpg, note: once}, {observation: mirror-dirt, answer: not looked, hesitant: true}]}
         readings:
-          - {kind: coast-down, date: 2026-05-09, files: [a.csv], fix: smaller-mirrors, note: calm, result: {on: drag, estimate: -0.02, low: -0.03, high: -0.01, verdict: shown-better}}
+          - {id: runs-1, kind: runs, date: 2026-05-09, files: [a.csv], fix: smaller-mirrors, planned: 0.02 m2, note: calm, result: {on: drag_area_m2, estimate: -0.02, low: -0.03, high: -0.01, before: 0.8, verdict: shown-better}}
+          - {kind: ride_height, place: rear, axle_rate: 45 N/mm, values: [before 203 mm against 200 mm]}
+          - {kind: tuft_grid, place: mirror, speed: 80 km/h, photo: a.mp4 at 1:10, fitted: [seal-mirror-foot], grid: [ssw, lr.]}
         work:
           - {fix: seal-mirror-foot, state: fitted, date: 2026-05-09, spent: 10 EUR, hours: 1 h, note: neat, facts: {}}
         sign_offs:
@@ -83,6 +85,9 @@ public class LogbookSchemaTests
     [InlineData("state: fitted", "state: fited")]
     [InlineData("quiet: 3", "quiet: 30")]
     [InlineData("logbook: 1", "logbook: 2")]
+    [InlineData("kind: tuft_grid", "kind: tufts")]
+    [InlineData("grid: [ssw, lr.]", "grid: [ssw, lrx]")]
+    [InlineData("verdict: shown-better", "verdict: proven")]
     [InlineData("fix: seal-mirror-foot", "fix: seal-miror-foot")]
     [InlineData("car_year_made: 1971", "car_year_made: 197")]
     public void Schema_Slip_IsRefusedByBoth(string right, string wrong)
