@@ -6,7 +6,7 @@ internal static class ChartCharacters
     private const int Rows = 12;
     private const int Columns = 64;
     private const int LabelWidth = 9;
-    private const string Signs = "*o+x";
+    private const string Signs = "*o+x#";
 
     public static IReadOnlyList<string> Of(Chart chart)
     {
@@ -15,7 +15,7 @@ internal static class ChartCharacters
         char[][] grid = [.. Enumerable.Range(0, Rows).Select(_ => Enumerable.Repeat(' ', Columns).ToArray())];
         int Column(double value) => Math.Clamp((int)Math.Round((value - x.Low) / (x.High - x.Low) * (Columns - 1)), 0, Columns - 1);
         int Row(double value) => Math.Clamp((int)Math.Round((y.High - value) / (y.High - y.Low) * (Rows - 1)), 0, Rows - 1);
-        foreach (ChartBand band in chart.Bands)
+        foreach (PlotBand band in chart.Bands)
         {
             for (int c = 0; c < Columns; c++)
             {
@@ -29,7 +29,7 @@ internal static class ChartCharacters
             }
         }
 
-        foreach ((int index, ChartLine line) in chart.Lines.Index())
+        foreach ((int index, PlotLine line) in chart.Lines.Index())
         {
             for (int c = 0; c < Columns; c++)
             {
@@ -40,11 +40,18 @@ internal static class ChartCharacters
             }
         }
 
-        List<string> lines = [$"{chart.Title}: {chart.YAxis}"];
+        string title = $"{chart.Title}: {chart.YAxis}";
+        List<string> lines = [title.Length <= Columns + LabelWidth + 2 ? title : chart.YAxis];
         lines.AddRange(grid.Select((row, i) => $"{Label(i, y),LabelWidth} |{new string(row)}".TrimEnd()));
         lines.Add($"{new string(' ', LabelWidth)} +{new string('-', Columns)}");
         lines.Add($"{new string(' ', LabelWidth + 2)}{x.Label(x.Low)}{x.Label(x.High).PadLeft(Columns - x.Label(x.Low).Length)}");
-        lines.AddRange(chart.Spans.Select(s => $"{new string(' ', LabelWidth + 2)}{new string(' ', Column(s.From))}{(s.From == s.To ? "^" : "<" + new string('=', Math.Max(0, Column(s.To) - Column(s.From) - 1)) + ">")}  {s.Name}"));
+        foreach (PlotSpan span in chart.Spans)
+        {
+            string mark = new string(' ', Column(span.From)) + (span.From == span.To ? "^" : "<" + new string('=', Math.Max(0, Column(span.To) - Column(span.From) - 1)) + ">");
+            bool fits = mark.Length + 1 + span.Name.Length <= Columns;
+            lines.Add($"{new string(' ', LabelWidth + 2)}{(fits ? $"{mark} {span.Name}" : $"{span.Name.PadLeft(Math.Max(span.Name.Length, mark.Length - 2))} ^")}");
+        }
+
         lines.Add($"{new string(' ', LabelWidth + 2)}{chart.XAxis}");
         lines.AddRange(chart.Lines.Count + chart.Bands.Count > 1 ? chart.Lines.Select((l, i) => $"{new string(' ', LabelWidth + 2)}{Signs[i % Signs.Length]} {l.Name}").Concat(chart.Bands.Select(b => $"{new string(' ', LabelWidth + 2)}: {b.Name}")) : []);
         return lines;

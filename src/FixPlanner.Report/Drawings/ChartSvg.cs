@@ -19,17 +19,17 @@ internal static class ChartSvg
         double X(double value) => Left + ((value - x.Low) / (x.High - x.Low) * (Width - Left - Right));
         double Y(double value) => Top + ((y.High - value) / (y.High - y.Low) * PlotHeight);
         Frame(svg, chart, x, y, X, Y);
-        foreach (ChartSpan span in chart.Spans)
+        for (int i = 0; i < chart.Spans.Count; i++)
         {
-            Mark(svg, span, X);
+            Mark(svg, chart.Spans[i], i, X);
         }
 
-        foreach (ChartBand band in chart.Bands)
+        foreach (PlotBand band in chart.Bands)
         {
             svg.Path(band.Points.Select(p => (X(p.X), Y(p.High))).Concat(band.Points.Reverse().Select(p => (X(p.X), Y(p.Low)))), true, $"{svg.Fill(band.Pattern)} stroke=\"#000\" stroke-width=\"0.5\"");
         }
 
-        foreach (ChartLine line in chart.Lines)
+        foreach (PlotLine line in chart.Lines)
         {
             svg.Path(Corners(line).Select(p => (X(p.X), Y(p.Y))), false, $"fill=\"none\" stroke=\"#000\" stroke-width=\"2\"{Dash(line.Stroke)}");
         }
@@ -63,11 +63,15 @@ internal static class ChartSvg
         svg.Text(13, Top + (PlotHeight / 2), chart.YAxis, $"text-anchor=\"middle\" transform=\"rotate(-90 13 {Top + (PlotHeight / 2):0.#})\"");
     }
 
-    private static void Mark(Svg svg, ChartSpan span, Func<double, double> atX)
+    private static void Mark(Svg svg, PlotSpan span, int row, Func<double, double> atX)
     {
         if (span.From == span.To)
         {
             svg.Line(atX(span.From), Top, atX(span.From), Top + PlotHeight, "stroke=\"#000\" stroke-width=\"1.2\" stroke-dasharray=\"8 3 2 3\"");
+
+            // The name stands at the line itself, on the side that has room.
+            bool right = atX(span.From) > Width - 150;
+            svg.Text(atX(span.From) + (right ? -4 : 4), Top + 13 + (13 * row), span.Name, "paint-order=\"stroke\" stroke=\"#fff\" stroke-width=\"3\"" + (right ? " text-anchor=\"end\"" : ""));
         }
         else
         {
@@ -76,34 +80,24 @@ internal static class ChartSvg
     }
 
     // A line that holds until the next point turns two corners at each.
-    private static IEnumerable<(double X, double Y)> Corners(ChartLine line) =>
+    private static IEnumerable<(double X, double Y)> Corners(PlotLine line) =>
         line.Points.SelectMany((p, i) => line.Stairs && i > 0 ? [(p.X, line.Points[i - 1].Y), p] : new[] { p });
 
     private static IEnumerable<(string Name, Action<Svg, double, double> Sample)> Key(Chart chart)
     {
-        foreach (ChartLine line in chart.Lines)
+        foreach (PlotLine line in chart.Lines)
         {
             yield return (line.Name, (svg, x, y) => svg.Line(x, y, x + 24, y, $"stroke=\"#000\" stroke-width=\"2\"{Dash(line.Stroke)}"));
         }
 
-        foreach (ChartBand band in chart.Bands)
+        foreach (PlotBand band in chart.Bands)
         {
             yield return (band.Name, (svg, x, y) => svg.Box(x, y - 5, 24, 10, $"{svg.Fill(band.Pattern)} stroke=\"#000\" stroke-width=\"0.5\""));
         }
 
-        foreach (ChartSpan span in chart.Spans)
+        foreach (PlotSpan span in chart.Spans.Where(s => s.From != s.To))
         {
-            yield return (span.Name, (svg, x, y) =>
-            {
-                if (span.From == span.To)
-                {
-                    svg.Line(x + 12, y - 6, x + 12, y + 6, "stroke=\"#000\" stroke-width=\"1.2\" stroke-dasharray=\"8 3 2 3\"");
-                }
-                else
-                {
-                    svg.Box(x, y - 5, 24, 10, $"{svg.Fill(span.Pattern)} stroke=\"#000\" stroke-width=\"0.5\"");
-                }
-            });
+            yield return (span.Name, (svg, x, y) => svg.Box(x, y - 5, 24, 10, $"{svg.Fill(span.Pattern)} stroke=\"#000\" stroke-width=\"0.5\""));
         }
     }
 
@@ -111,6 +105,8 @@ internal static class ChartSvg
     {
         Stroke.Dashed => " stroke-dasharray=\"7 4\"",
         Stroke.Dotted => " stroke-dasharray=\"2 4\"",
+        Stroke.DashDot => " stroke-dasharray=\"10 3 2 3\"",
+        Stroke.LongDash => " stroke-dasharray=\"16 5\"",
         _ => "",
     };
 }

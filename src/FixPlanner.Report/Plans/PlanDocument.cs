@@ -15,8 +15,9 @@ public static class PlanDocument
 {
     /// <summary>Writes the document.</summary>
     /// <param name="assessment">What follows from the logbook, fully worked out.</param>
+    /// <param name="withNumbers">With the charts of the models; they take a good part of a second, so not between two keys.</param>
     /// <returns>The document.</returns>
-    public static Document Of(Assessment assessment)
+    public static Document Of(Assessment assessment, bool withNumbers = false)
     {
         ArgumentNullException.ThrowIfNull(assessment);
         string name = assessment.Situation.Logbook.Name;
@@ -27,6 +28,7 @@ public static class PlanDocument
                 .. SafetyPart.Of(assessment),
                 .. CausesPart.Of(assessment),
                 .. LearnedPart.Blocks(assessment),
+                .. withNumbers ? NumbersPart.Of(assessment) : [],
                 .. ItemsPart.Of(assessment),
                 .. ShoppingPart.Of(assessment),
                 .. JobCard.All(assessment),

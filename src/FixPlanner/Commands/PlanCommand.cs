@@ -56,9 +56,9 @@ internal static class PlanCommand
     public static string Written(Assessment assessment, string format) => format switch
     {
         "json" => PlanJson.Write(assessment),
-        "html" => HtmlWriting.Write(PlanDocument.Of(assessment)),
-        "markdown" => MarkdownWriting.Write(PlanDocument.Of(assessment)),
-        _ => TextWriting.Write(PlanDocument.Of(assessment)),
+        "html" => HtmlWriting.Write(PlanDocument.Of(assessment, withNumbers: true)),
+        "markdown" => MarkdownWriting.Write(PlanDocument.Of(assessment, withNumbers: true)),
+        _ => TextWriting.Write(PlanDocument.Of(assessment, withNumbers: true)),
     };
 
     private static double? Eur(string text)

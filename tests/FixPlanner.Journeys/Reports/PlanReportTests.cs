@@ -25,6 +25,17 @@ public sealed partial class PlanReportTests
 
     [Theory]
     [MemberData(nameof(Cars))]
+    public void The_charts_stand_in_the_page_with_their_ranges_and_in_the_text(string car)
+    {
+        string html = PlanCommand.Written(DemoReports.Of(car), "html");
+        string text = PlanCommand.Written(DemoReports.Of(car), "text");
+        Assert.All((string[])["car", "frontier", "drag-by-speed", "power-by-speed", "glass-pull-by-speed", "vent-flow-by-speed"], id => Assert.Contains($"<title id=\"{id}-title\">", html, StringComparison.Ordinal));
+        Assert.Contains("what the edge is believed to hold", html, StringComparison.Ordinal);
+        Assert.All((string[])["Drag of the air by speed", "Pull on the rear glass by speed", "Benefit against budget"], title => Assert.Contains(title, text, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Cars))]
     public void The_text_keeps_to_78_columns(string car) =>
         Assert.All(PlanCommand.Written(DemoReports.Of(car), "text").Split('\n').Where(l => !l.Contains("http", StringComparison.Ordinal)), l => Assert.InRange(l.Length, 0, 78));
 

@@ -58,11 +58,8 @@ public sealed class TestDaySheetTests
     [Fact]
     public void Not_today_goes_on_the_next_sheet_whatever_it_gains()
     {
-        Assessment a = DemoReports.Assess(File.ReadAllText(JobFiles.Demo("lindle")) + """
-              - id: put-off
-                date: 2026-05-30
-                findings: [{observation: sill-angle, answer: not today}]
-            """, PlanDepth.WithQuestions);
+        string putOff = "rounds:\n  - id: put-off\n    date: 2026-05-30\n    findings: [{observation: sill-angle, answer: not today}]\n";
+        Assessment a = DemoReports.Assess(File.ReadAllText(JobFiles.Demo("lindle")).Replace("rounds:\n", putOff, StringComparison.Ordinal), PlanDepth.WithQuestions);
         DayLook look = a.Sheet(new(Mild)).Looks.Single(l => l.Key.Id == "sill-angle");
         Assert.Equal(new DateOnly(2026, 5, 30), look.PutOff);
     }
