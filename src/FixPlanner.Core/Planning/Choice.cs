@@ -14,7 +14,10 @@ namespace FixPlanner.Core.Planning;
 internal sealed class Choice
 {
     /// <summary>Work after which the best set found so far is taken, with what is proven of it: nodes times fixes, so that a large pack is answered at once too.</summary>
-    private const long MostWork = 20_000_000;
+    public const long MostWork = 20_000_000;
+
+    /// <summary>The same where a key waits for it.</summary>
+    public const long QuickWork = 1_000_000;
 
     private readonly PlanModel model;
     private readonly (int Item, int Needs)[] requires;
@@ -24,7 +27,7 @@ internal sealed class Choice
     private readonly Lazy<CarInputs> inputs;
 
     // ifSigned: as if every gate were signed off, only to say what waits for it, never to choose by.
-    public Choice(PlanModel model, Situation s, Beliefs beliefs, CancellationToken stop, bool ifSigned = false)
+    public Choice(PlanModel model, Situation s, Beliefs beliefs, CancellationToken stop, bool ifSigned = false, long work = MostWork)
     {
         this.model = model;
         Situation = s;
@@ -45,7 +48,7 @@ internal sealed class Choice
         Worth = Worthwhile.Of(model.Pack.Scales, Weights(s), DragArea.FromSquareMetres(Car.DragAreaSquareMetres.Likely));
         Problem = Working();
         Solver = new(Problem.Problem.Structure);
-        Limits = new(Math.Max(1, MostWork / Math.Max(1, model.Fixes.Length)), stop) { Quote = true };
+        Limits = new(Math.Max(1, work / Math.Max(1, model.Fixes.Length)), stop) { Quote = true };
         Answer = Solver.Solve(Problem.Problem, Limits);
         if (!Answer.Feasible)
         {

@@ -20,23 +20,21 @@ internal sealed class OpenQuestions
     private readonly HashSet<string> decidingObservations;
     private readonly HashSet<string> gateFacts;
     private readonly HashSet<string> priorFacts;
-    private readonly HashSet<string> decideFit;
+    private readonly ILookup<string, int> decideFit;
+    private readonly GateStatus[] holdingNow;
     private readonly HashSet<string> heldNow;
     private readonly bool[] neverNow;
 
     public OpenQuestions(PlanModel model, Choice choice, Beliefs beliefs)
     {
         (this.model, this.choice, this.beliefs) = (model, choice, beliefs);
-        decideFit = [.. model.Fixes.SelectMany(f => f.AppliesWhen?.All ?? []).Select(t => t.Fact ?? t.Observation!)];
-        heldNow = [.. choice.Gates.Where(g => g.HoldsFixes).Select(g => g.Gate.Id)];
+        decideFit = model.Fixes.SelectMany((f, i) => (f.AppliesWhen?.All ?? []).Select(t => (Id: t.Fact ?? t.Observation!, Fix: i))).ToLookup(x => x.Id, x => x.Fix);
+        holdingNow = [.. choice.Gates.Where(g => g.HoldsFixes)];
+        heldNow = [.. holdingNow.Select(g => g.Gate.Id)];
         neverNow = [.. choice.Problem.Problem.Never];
 
         // Only a gate in force takes a fix out of the search, so only what triggers one matters here, not what it must know.
-        ConditionTest[] tests =
-        [
-            .. model.Pack.Gates.SelectMany(g => g.TriggeredByFacts).SelectMany(c => c.All),
-            .. model.Fixes.SelectMany(f => f.AppliesWhen?.All ?? []),
-        ];
+        ConditionTest[] tests = [.. model.Pack.Gates.SelectMany(g => g.TriggeredByFacts).SelectMany(c => c.All)];
         triggers = [.. model.Pack.Gates.SelectMany(g => g.TriggeredByAnswers).Select(t => (model.Pack.Observation(t.Observation)?.Id ?? t.Observation, t.Answer))];
         decidingObservations = [.. tests.Where(t => t.Observation is not null).Select(t => t.Observation!)];
         gateFacts = [.. tests.Where(t => t.Fact is not null).Select(t => t.Fact!)];
@@ -56,7 +54,7 @@ internal sealed class OpenQuestions
 
         foreach (Fact f in model.Pack.Facts)
         {
-            if (!stop.IsCancellationRequested && choice.Situation.Fact(f.Id) is null && (MovesBeliefs(f) || MovesGates(f)) && Values(f) is { Length: > 1 } values && Supposed(f, values[0]) is not null)
+            if (!stop.IsCancellationRequested && choice.Situation.Fact(f.Id) is null && (MovesBeliefs(f) || MovesGates(f) || Decides(f).Any()) && Values(f) is { Length: > 1 } values && Supposed(f, values[0]) is not null)
             {
                 yield return (new(true, f.Id), new(1, [.. values.Select(v => After(f, v, values))]));
             }
@@ -73,17 +71,21 @@ internal sealed class OpenQuestions
     private bool[]? Never(Observation observation, int answer)
     {
         string id = observation.Answers[answer].Id;
-        return decidingObservations.Contains(observation.Id) || triggers.Contains((observation.Id, id)) ? Never(In(new Finding(observation.Id, id)), decideFit.Contains(observation.Id)) : null;
+        bool gates = decidingObservations.Contains(observation.Id) || triggers.Contains((observation.Id, id));
+        return gates || decideFit.Contains(observation.Id) ? Never(In(new Finding(observation.Id, id)), gates, decideFit[observation.Id]) : null;
     }
 
     private bool MovesBeliefs(Fact fact) => fact.FillsIn is not null || priorFacts.Contains(fact.Id);
 
     private bool MovesGates(Fact fact) => gateFacts.Contains(fact.Id) || fact.FillsIn is { } fills && (decidingObservations.Contains(fills.Observation) || fills.Answers.Values.Any(a => triggers.Contains((fills.Observation, a))));
 
+    /// <summary>Fixes for which the fact decides whether they are for this car.</summary>
+    private IEnumerable<int> Decides(Fact fact) => decideFit[fact.Id].Concat(fact.FillsIn is { } fills ? decideFit[fills.Observation] : []);
+
     private PossibleAnswer After(Fact fact, FactValue value, FactValue[] values)
     {
         Situation s = Supposed(fact, value)!;
-        return new(Chance(fact, value, values), MovesBeliefs(fact) ? model.InOrder(beliefs.For(s).Probabilities) : choice.Belief, MovesGates(fact) ? Never(s, decideFit.Contains(fact.Id) || (fact.FillsIn is { } fills && decideFit.Contains(fills.Observation))) : null);
+        return new(Chance(fact, value, values), MovesBeliefs(fact) ? model.InOrder(beliefs.For(s).Probabilities) : choice.Belief, Never(s, MovesGates(fact), Decides(fact)));
     }
 
     private double Chance(Fact fact, FactValue value, FactValue[] values)
@@ -130,15 +132,18 @@ internal sealed class OpenQuestions
     }
 
     /// <summary>What would be ruled out; null when that is as today.</summary>
-    private bool[]? Never(Situation s, bool decidesFit)
+    private bool[]? Never(Situation s, bool movesGates, IEnumerable<int> decided)
     {
-        GateStatus[] holding = [.. GateCheck.All(s, PlannedUse.Of(s)).Where(g => g.HoldsFixes)];
-        if (!decidesFit && heldNow.SetEquals(holding.Select(g => g.Gate.Id)))
+        GateStatus[] holding = movesGates ? [.. GateCheck.All(s, PlannedUse.Of(s)).Where(g => g.HoldsFixes)] : holdingNow;
+
+        // While the same gates hold, only fixes that the answer decides can change.
+        bool same = !movesGates || heldNow.SetEquals(holding.Select(g => g.Gate.Id));
+        bool[] never = [.. neverNow];
+        foreach (int i in same ? decided : Enumerable.Range(0, never.Length))
         {
-            return null;
+            never[i] = choice.Fitted[i] || choice.IsCut(i) || Candidates.RuledOut(model.Fixes[i], s, holding) is not null;
         }
 
-        bool[] never = [.. model.Fixes.Select((f, i) => choice.Fitted[i] || choice.IsCut(i) || Candidates.RuledOut(f, s, holding) is not null)];
         return never.AsSpan().SequenceEqual(neverNow) ? null : never;
     }
 

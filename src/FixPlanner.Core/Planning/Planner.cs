@@ -74,7 +74,7 @@ public sealed class Planner
     {
         ArgumentNullException.ThrowIfNull(s);
         ArgumentNullException.ThrowIfNull(beliefs);
-        Choice choice = new(model, s, beliefs, stop);
+        Choice choice = new(model, s, beliefs, stop, work: depth == PlanDepth.Quick ? Choice.QuickWork : Choice.MostWork);
         QuestionGains gains = depth >= PlanDepth.WithQuestions ? QuestionGains.Of(model, choice, beliefs, hurry) : QuestionGains.None;
         if (depth < PlanDepth.Full || draws < CommonDraws.BestSetCount)
         {
@@ -145,7 +145,7 @@ public sealed class Planner
     {
         ArgumentNullException.ThrowIfNull(ticked);
         ArgumentNullException.ThrowIfNull(beliefs);
-        Choice choice = new(model, s, beliefs, CancellationToken.None);
+        Choice choice = new(model, s, beliefs, CancellationToken.None, work: Choice.QuickWork);
         int[] Numbers(IEnumerable<string> ids) => [.. ids.Select(model.Number).Where(n => n >= 0).Distinct()];
         return WhatIf.Of(model, choice, beliefs, Numbers(ticked), proposed is null ? choice.Chosen : Numbers(proposed));
     }

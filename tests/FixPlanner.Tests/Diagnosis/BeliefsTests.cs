@@ -86,6 +86,25 @@ public sealed class BeliefsTests
         Assert.Equal(Math.Log(8), Assert.Single(reasons).LogOdds, 1e-6);
     }
 
+    /// <summary>Prior 0.35, ratio 3 each, by hand: one answer, or copies of one, 0.617647; three independent answers 0.935644. A group lies between, in any order.</summary>
+    [Fact]
+    public void Infer_ThreeMediumAnswersOfOneGroup_BetweenCopiesAndIndependent()
+    {
+        string[] ids = ["a", "b", "c"];
+        Mechanism leak = TestPack.Cause("leak", 0.35, [.. ids.SelectMany(q => new[] { TestPack.For(q, "yes", Strength.Medium), TestPack.Against(q, "no", Strength.Medium) })]);
+        double Of(string group, params string[] answered)
+        {
+            KnowledgePack pack = TestPack.Of([leak], [.. ids.Select(q => TestPack.Question(q, "yes", "no") with { EvidenceGroup = group })]);
+            return BeliefNetwork.Of(pack).Infer(Walk(pack, [.. answered.Select(q => (q, "yes"))])).Probability("leak");
+        }
+
+        Assert.Equal(0.617647, Of("ear", "a"), 6);
+        Assert.Equal(0.935644, Of("", ids), 6);
+        double group = Of("ear", ids);
+        Assert.InRange(group, 0.617647, 0.784232);
+        Assert.Equal(group, Of("ear", "c", "a", "b"), 12);
+    }
+
     [Fact]
     public void Infer_SameGroupSameRound_CountsTheSecondAtAQuarterPower()
     {

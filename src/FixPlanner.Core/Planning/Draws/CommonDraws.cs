@@ -23,9 +23,11 @@ internal sealed class CommonDraws
     private readonly double[][] cost;
     private readonly double[][] hours;
     private readonly double[][] logOdds;
+    private readonly EffectLayout layout;
+    private readonly EffectFigures?[] figures = new EffectFigures?[BestSetCount];
 
-    private CommonDraws(double[][] effect, double[][] cost, double[][] hours, double[][] logOdds) =>
-        (this.effect, this.cost, this.hours, this.logOdds) = (effect, cost, hours, logOdds);
+    private CommonDraws(EffectLayout layout, double[][] effect, double[][] cost, double[][] hours, double[][] logOdds) =>
+        (this.layout, this.effect, this.cost, this.hours, this.logOdds) = (layout, effect, cost, hours, logOdds);
 
     /// <summary>Makes the draws of a model.</summary>
     public static CommonDraws Of(EffectModel model) => Of(model.Layout, model.CauseIds, model.FixIds);
@@ -38,11 +40,34 @@ internal sealed class CommonDraws
         double[][] logOdds = [.. causeIds.Select(id => Normals("belief in " + id, BestSetCount))];
         (int Cause, double Share)[][] causesOf = CausesOf(layout);
         double[][] effect = ByDraw(layout.Fixes, (fix, draw) => SpecialFunctions.Erfc(-Mixed(severity, workmanship[fix], causesOf[fix], draw) / Math.Sqrt(2)) / 2);
-        return new(effect, Shares("cost of ", fixIds), Shares("hours of ", fixIds), Turned(logOdds, BestSetCount));
+        return new(layout, effect, Shares("cost of ", fixIds), Shares("hours of ", fixIds), Turned(logOdds, BestSetCount));
     }
 
     /// <summary>For each fix the share of its triangles in a draw, 0 worst to 1 best.</summary>
     public ReadOnlySpan<double> Effect(int draw) => effect[draw];
+
+    /// <summary>Amounts and fractions of a draw. They hang on the pack alone, so those that every plan needs are kept; the others are worked out in the buffer.</summary>
+    /// <param name="draw">The draw.</param>
+    /// <param name="buffer">Filled for a draw that is not kept.</param>
+    /// <returns>Not to be changed.</returns>
+    public EffectFigures Figures(int draw, EffectFigures buffer)
+    {
+        if (draw >= figures.Length)
+        {
+            buffer.DeriveAt(effect[draw]);
+            return buffer;
+        }
+
+        // Two threads that come at once work out the same.
+        if (Volatile.Read(ref figures[draw]) is not { } kept)
+        {
+            kept = new(layout);
+            kept.DeriveAt(effect[draw]);
+            Volatile.Write(ref figures[draw], kept);
+        }
+
+        return kept;
+    }
 
     /// <summary>For each fix the share of its cost triangle.</summary>
     public ReadOnlySpan<double> Cost(int draw) => cost[draw];

@@ -46,13 +46,13 @@ internal sealed class EffectDraws
     /// <returns>For each set its quantities.</returns>
     public IReadOnlyList<EffectSpread>[] Of(IReadOnlyList<int[]> sets)
     {
-        EffectFigures figures = new(layout);
+        EffectFigures buffer = new(layout);
         SetCount[] counts = [.. sets.Select(s => new SetCount(layout, s, worlds.Length))];
         double[] left = new double[layout.Cells.Length];
         double[] energy = new double[layout.SourceCause.Length];
         for (int draw = 0; draw < worlds.Length; draw++)
         {
-            figures.DeriveAt(draws.Effect(draw));
+            EffectFigures figures = draws.Figures(draw, buffer);
             (double rest, double carried) = OnTheCar(figures, left, energy);
             foreach (SetCount count in counts)
             {

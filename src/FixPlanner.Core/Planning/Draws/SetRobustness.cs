@@ -14,7 +14,7 @@ internal sealed class SetRobustness
     private const double LogOddsDeviation = 0.5;
 
     private readonly CarProblem car;
-    private readonly EffectFigures figures;
+    private readonly EffectFigures buffer;
     private readonly CommonDraws draws;
     private readonly BestSetSolver solver;
     private readonly Worthwhile worth;
@@ -37,7 +37,7 @@ internal sealed class SetRobustness
     public SetRobustness(EffectLayout layout, CommonDraws draws, CarProblem car, double[] belief, Worthwhile worth, Triangle[] costEur, Triangle[] hours, bool[] chosen)
     {
         (this.draws, this.car, this.belief, this.worth, this.costEur, this.hours, this.chosen) = (draws, car, belief, worth, costEur, hours, chosen);
-        figures = new(layout);
+        buffer = new(layout);
         solver = new(car.Problem.Structure);
         drawnBelief = new double[belief.Length];
         inBest = new int[chosen.Length];
@@ -74,7 +74,6 @@ internal sealed class SetRobustness
 
     private void Fill(int draw)
     {
-        figures.DeriveAt(draws.Effect(draw));
         ReadOnlySpan<double> shift = draws.LogOdds(draw);
         for (int i = 0; i < belief.Length; i++)
         {
@@ -82,7 +81,7 @@ internal sealed class SetRobustness
             drawnBelief[i] = belief[i] * factor / (1 - belief[i] + (belief[i] * factor));
         }
 
-        car.Fill(figures, drawnBelief, worth);
+        car.Fill(draws.Figures(draw, buffer), drawnBelief, worth);
         ReadOnlySpan<double> cost = draws.Cost(draw);
         ReadOnlySpan<double> time = draws.Hours(draw);
         for (int f = 0; f < costEur.Length; f++)

@@ -46,7 +46,7 @@ internal static class PlanView
 
     /// <summary>How far the draws are, in words.</summary>
     public static string Finished(Plan plan) =>
-        plan.DrawsFinished > 0 ? $"{plan.DrawsFinished} of 500 draws are finished" : "the draws have just begun";
+        plan.DrawsFinished > 0 ? $"{plan.DrawsFinished} of 500 draws are finished{(plan.Items.Select(i => i.InBestSetShareError).Max() is { } error ? $", shares good to {100 * error:0.#} in 100" : "")}" : "the draws have just begun";
 
     private static string Stage(PlanItem i) => i.ShownAs switch
     {
