@@ -23,17 +23,25 @@ internal static class BaseRates
             return [.. usual.Select(u => u!.Value / total)];
         }
 
+        // A pack has some 150 questions to fit before the first answer can be taken: nothing is made anew within the loop.
+        Projection onto = new(usual, answers);
         double[] gradient = new double[answers];
+        double[] next = new double[answers];
         double step = 0.5;
         double now = Misfit(b, ratios);
         for (int i = 0; i < Steps && step > 1e-13 && now > 1e-26; i++)
         {
             Gradient(b, ratios, gradient);
-            double[] next = Project([.. b.Select((x, a) => x - (step * gradient[a]))], usual);
+            for (int k = 0; k < answers; k++)
+            {
+                next[k] = b[k] - (step * gradient[k]);
+            }
+
+            onto.Project(next);
             double then = Misfit(next, ratios);
             if (then < now)
             {
-                (b, now, step) = (next, then, step * 1.5);
+                (b, next, now, step) = (next, b, then, step * 1.5);
             }
             else
             {
@@ -41,7 +49,12 @@ internal static class BaseRates
             }
         }
 
-        return usual.Any(u => u is not null) ? Project(b, usual) : b;
+        if (usual.Any(u => u is not null))
+        {
+            onto.Project(b);
+        }
+
+        return b;
     }
 
     /// <summary>How far each cause alone is from Z = 1; far means that the strengths of the question contradict each other.</summary>
@@ -50,7 +63,16 @@ internal static class BaseRates
     /// <returns>Z for each cause.</returns>
     public static double[] Normalisers(double[] b, double[][] ratios) => [.. ratios.Select(r => Dot(b, r))];
 
-    private static double Misfit(double[] b, double[][] ratios) => ratios.Sum(r => Math.Pow(Math.Log(Dot(b, r)), 2));
+    private static double Misfit(double[] b, double[][] ratios)
+    {
+        double sum = 0;
+        foreach (double[] r in ratios)
+        {
+            sum += Math.Pow(Math.Log(Dot(b, r)), 2);
+        }
+
+        return sum;
+    }
 
     private static void Gradient(double[] b, double[][] ratios, double[] gradient)
     {
@@ -66,27 +88,6 @@ internal static class BaseRates
         }
     }
 
-    // The nearest point with Σ b = 1 and b >= least; stated rates stay where they are.
-    private static double[] Project(double[] b, double?[] usual)
-    {
-        double room = 1 - usual.Sum(u => u ?? 0);
-        int[] free = [.. Enumerable.Range(0, b.Length).Where(a => usual[a] is null)];
-        double spare = room - (Least * free.Length);
-        double[] sorted = [.. free.Select(a => b[a] - Least).OrderDescending()];
-        double sum = 0, shift = 0;
-        for (int k = 0; k < sorted.Length; k++)
-        {
-            sum += sorted[k];
-            double candidate = (sum - spare) / (k + 1);
-            if (sorted[k] - candidate > 0)
-            {
-                shift = candidate;
-            }
-        }
-
-        return [.. b.Select((x, a) => usual[a] ?? (Least + Math.Max(0, x - Least - shift)))];
-    }
-
     private static double Dot(double[] b, double[] r)
     {
         double sum = 0;
@@ -96,5 +97,48 @@ internal static class BaseRates
         }
 
         return sum;
+    }
+
+    /// <summary>The nearest point with Σ b = 1 and b >= least; stated rates stay where they are.</summary>
+    private sealed class Projection
+    {
+        private readonly double?[] usual;
+        private readonly int[] free;
+        private readonly double[] sorted;
+        private readonly double spare;
+
+        public Projection(double?[] usual, int answers)
+        {
+            this.usual = usual;
+            free = [.. Enumerable.Range(0, answers).Where(a => usual[a] is null)];
+            sorted = new double[free.Length];
+            spare = 1 - usual.Sum(u => u ?? 0) - (Least * free.Length);
+        }
+
+        public void Project(double[] b)
+        {
+            for (int k = 0; k < free.Length; k++)
+            {
+                sorted[k] = Least - b[free[k]];
+            }
+
+            // Ascending in this sign: the largest room first.
+            Array.Sort(sorted);
+            double sum = 0, shift = 0;
+            for (int k = 0; k < sorted.Length; k++)
+            {
+                sum -= sorted[k];
+                double candidate = (sum - spare) / (k + 1);
+                if (-sorted[k] - candidate > 0)
+                {
+                    shift = candidate;
+                }
+            }
+
+            for (int a = 0; a < b.Length; a++)
+            {
+                b[a] = usual[a] ?? (Least + Math.Max(0, b[a] - Least - shift));
+            }
+        }
     }
 }

@@ -39,7 +39,8 @@ public sealed class BeliefNetwork
         ILookup<string, (int Cause, Sign Sign)> signs = pack.Mechanisms
             .SelectMany((m, cause) => m.Signs.Select(sign => (Cause: cause, Sign: sign)))
             .ToLookup(x => pack.Observation(x.Sign.Observation)?.Id ?? x.Sign.Observation);
-        QuestionTables[] questions = [.. pack.Observations.Select(o => Compile(o, [.. signs[o.Id]], pack.Scales.Strengths))];
+        QuestionTables[] questions = new QuestionTables[pack.Observations.Count];
+        Parallel.For(0, questions.Length, q => questions[q] = Compile(pack.Observations[q], [.. signs[pack.Observations[q].Id]], pack.Scales.Strengths));
         return new(pack, questions, EliminationOrder.Of(pack.Mechanisms.Count, questions.Select(q => q.Causes)));
     }
 
