@@ -16,6 +16,9 @@ internal sealed class CommonDraws
     /// <summary>Draws, of these the first, for which the best set is solved.</summary>
     public const int BestSetCount = 500;
 
+    /// <summary>Draws whose figures are kept: those of a what-if; more would cost memory and save little.</summary>
+    private const int Kept = WhatIf.Draws;
+
     /// <summary>Correlation between two fixes of one cause: how bad the cause is counts as much as how well the work turns out.</summary>
     private const double SharedByCause = 0.5;
 
@@ -24,7 +27,7 @@ internal sealed class CommonDraws
     private readonly double[][] hours;
     private readonly double[][] logOdds;
     private readonly EffectLayout layout;
-    private readonly EffectFigures?[] figures = new EffectFigures?[BestSetCount];
+    private readonly EffectFigures?[] figures = new EffectFigures?[Kept];
 
     private CommonDraws(EffectLayout layout, double[][] effect, double[][] cost, double[][] hours, double[][] logOdds) =>
         (this.layout, this.effect, this.cost, this.hours, this.logOdds) = (layout, effect, cost, hours, logOdds);
@@ -46,7 +49,7 @@ internal sealed class CommonDraws
     /// <summary>For each fix the share of its triangles in a draw, 0 worst to 1 best.</summary>
     public ReadOnlySpan<double> Effect(int draw) => effect[draw];
 
-    /// <summary>Amounts and fractions of a draw. They hang on the pack alone, so those that every plan needs are kept; the others are worked out in the buffer.</summary>
+    /// <summary>Amounts and fractions of a draw. They hang on the pack alone, so the first, which no key should wait for, are kept; the others are worked out in the buffer.</summary>
     /// <param name="draw">The draw.</param>
     /// <param name="buffer">Filled for a draw that is not kept.</param>
     /// <returns>Not to be changed.</returns>
