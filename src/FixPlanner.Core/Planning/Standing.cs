@@ -18,6 +18,14 @@ internal static class Standing
             yield return $"takes {p.MinutesOf(set) / 60.0:0.#} h, and {p.TimeMinutes / 60.0:0.#} h are left";
         }
 
+        if (model.Physics?.Margins(choice.Situation) is { } margins)
+        {
+            foreach (MarginBreak broken in margins([.. choice.Safety.Select(w => w.Fix), .. model.Fixes.Where((_, i) => set[i])]))
+            {
+                yield return broken.InWords;
+            }
+        }
+
         for (int i = 0; i < set.Length; i++)
         {
             if (!set[i])

@@ -74,13 +74,14 @@ public sealed record WhatIf(
         return new(p.Points(set), choice.SafetyEur + (p.CentsOf(set) / 100.0), choice.SafetyNumbers.Sum(i => model.Hours[i].Likely) + (p.MinutesOf(set) / 60.0));
     }
 
+    // The vent network drawn in full takes a second or more: a key gets the pack's sums, and the margins at likely values.
     private static WhatIfChange[] Compared(PlanModel model, Choice choice, Beliefs beliefs, bool[] mine, bool[] theirs)
     {
         bool[][] worlds = model.InOrder(beliefs.DrawWorlds(Draws, MonteCarlo.Seed));
         bool[] onTheCar = [.. model.Fixes.Select(f => choice.Situation.OnTheCar.Contains(f.Id))];
         int[][] sets = [.. new[] { theirs, mine }.Select(set => choice.SafetyNumbers.Concat(Enumerable.Range(0, set.Length).Where(i => set[i])).ToArray())];
         EffectDraws draws = new(model.Effects.Layout, model.Draws, worlds, onTheCar, PlanDrawing.DragAreas(choice));
-        Dictionary<string, PlannedEffect>[] effects = [.. draws.Of(sets).Select((drawn, k) => PlanSums.OfSet(model, choice, drawn, [.. sets[k].Select(i => model.Fixes[i])], withPhysics: true).ToDictionary(e => e.Key))];
+        Dictionary<string, PlannedEffect>[] effects = [.. draws.Of(sets).Select((drawn, k) => PlanSums.OfSet(model, choice, drawn, [.. sets[k].Select(i => model.Fixes[i])], withPhysics: false).ToDictionary(e => e.Key))];
         Spread dragArea = choice.Car.DragAreaSquareMetres;
         List<WhatIfChange> changes = [];
         foreach (PlannedEffect e in effects[0].Values.Concat(effects[1].Values).DistinctBy(e => e.Key))
