@@ -48,6 +48,9 @@ public sealed record PlannedEffect(string Key, string Title, string Unit, Spread
 
     /// <summary>Name of the input that it would help most to know better; null when nothing is uncertain.</summary>
     public string? MattersMost { get; init; }
+
+    /// <summary>First words of the meaning of <see cref="MattersMost"/>; null when nothing is uncertain.</summary>
+    public string? MattersMostInWords => Origin?.Inputs.FirstOrDefault(i => i.Name == MattersMost)?.Meaning.Split([';', '('], 2)[0].TrimEnd() ?? MattersMost;
 }
 
 /// <summary>A reason: an observation speaks for a cause, the cause is what the fix acts on.</summary>
