@@ -9,6 +9,14 @@ namespace FixPlanner.Report.Drawings;
 /// </summary>
 internal sealed class Svg
 {
+    private static readonly (string Name, string Mark)[] Patterns =
+    [
+        ("lines", "<path d=\"M0 6L6 0\" stroke=\"#000\" stroke-width=\"0.9\"/>"),
+        ("dots", "<circle cx=\"2\" cy=\"2\" r=\"0.9\" fill=\"#000\"/>"),
+        ("cross", "<path d=\"M0 3H6M3 0V6\" stroke=\"#000\" stroke-width=\"0.5\"/>"),
+    ];
+
+    private readonly HashSet<string> used = [];
     private readonly StringBuilder body = new();
     private readonly string id;
     private readonly string opening;
@@ -17,8 +25,7 @@ internal sealed class Svg
     {
         this.id = id;
         opening = $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" role=\"img\" aria-labelledby=\"{id}-title {id}-desc\" font-family=\"Helvetica, Arial, sans-serif\" font-size=\"11\">\n"
-            + $"<title id=\"{id}-title\">{E(title)}</title><desc id=\"{id}-desc\">{E(description)}</desc>\n"
-            + $"<defs>{Hatch("lines", "<path d=\"M0 6L6 0\" stroke=\"#000\" stroke-width=\"0.9\"/>")}{Hatch("dots", "<circle cx=\"2\" cy=\"2\" r=\"0.9\" fill=\"#000\"/>")}{Hatch("cross", "<path d=\"M0 3H6M3 0V6\" stroke=\"#000\" stroke-width=\"0.5\"/>")}</defs>\n";
+            + $"<title id=\"{id}-title\">{E(title)}</title><desc id=\"{id}-desc\">{E(description)}</desc>\n";
     }
 
     public Svg Line(double x1, double y1, double x2, double y2, string style) =>
@@ -35,11 +42,16 @@ internal sealed class Svg
     public Svg Text(double x, double y, string words, string style = "") => Add($"<text x=\"{N(x)}\" y=\"{N(y)}\"{(style.Length > 0 ? " " + style : "")}>{E(words)}</text>");
 
     /// <summary>The fill attribute of one of the patterns lines, dots, cross.</summary>
-    public string Fill(string pattern) => $"fill=\"url(#{id}-{pattern})\"";
+    public string Fill(string pattern)
+    {
+        used.Add(pattern);
+        return $"fill=\"url(#{id}-{pattern})\"";
+    }
 
-    public override string ToString() => opening + body + "</svg>";
+    public override string ToString() => opening + Definitions() + body + "</svg>";
 
-    private string Hatch(string name, string mark) => $"<pattern id=\"{id}-{name}\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\">{mark}</pattern>";
+    // Only what is used, so that a small drawing stays small.
+    private string Definitions() => used.Count == 0 ? "" : $"<defs>{string.Concat(Patterns.Where(p => used.Contains(p.Name)).Select(p => $"<pattern id=\"{id}-{p.Name}\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\">{p.Mark}</pattern>"))}</defs>\n";
 
     private Svg Add(string element)
     {
