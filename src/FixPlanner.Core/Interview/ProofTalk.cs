@@ -117,7 +117,7 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
     {
         int row = NextRow(reading);
         TuftGrid grid = TuftWords.GridOf(reading)!;
-        string against = TuftWords.Before(logbook, reading) is { } before ? $" Against {before.Id}: {TuftComparison.Of(TuftWords.GridOf(before)!, grid).Sentence}" : "";
+        string against = string.Concat(TuftWords.Beside(logbook, reading).Select(line => " " + line));
         return new(key, Heading, $"{pack.Zone(reading.Place ?? "")?.Title}, {reading.Speed}: row {row + 1} of {reading.Grid.Count}, {reading.Grid[0].Length} tufts from left to right? {string.Join(" ", TuftWords.Of(grid))}{against}", "Where the flow leaves and lands decides what is worth trying there.", $"One letter a tuft: {Letters}. A number in front changes that row. Frames counted from a film: row.column: steady waving lifted reversed, as in 2.5: 10 30 0 60.", [])
         {
             Example = $"{row + 1} {new string('s', reading.Grid[0].Length)}",

@@ -46,10 +46,7 @@ public static class ReadingWords
         if (TuftWords.GridOf(reading) is { } grid)
         {
             said.AddRange(TuftWords.Of(grid));
-            if (TuftWords.Before(s.Logbook, reading) is { } before)
-            {
-                said.Add($"Against {before.Id}, before {string.Join(", ", reading.Fitted.Except(before.Fitted).Concat(before.Fitted.Except(reading.Fitted)).Select(f => s.Pack.Fix(f)?.Title ?? f))}: {TuftComparison.Of(TuftWords.GridOf(before)!, grid).Sentence}");
-            }
+            said.AddRange(TuftWords.Beside(s.Logbook, reading));
         }
 
         if (reading.Values.Count > 0)

@@ -36,11 +36,33 @@ public static class TuftWords
         ArgumentNullException.ThrowIfNull(logbook);
         ArgumentNullException.ThrowIfNull(after);
         double speed = SpeedOf(after)?.MetresPerSecond ?? 0;
-        return logbook.Readings.TakeWhile(r => !ReferenceEquals(r, after) && r != after)
-            .Where(r => r.Kind == ReadingKinds.TuftGrid && r.Place == after.Place && !r.Fitted.ToHashSet().SetEquals(after.Fitted)
-                && r.Grid.Count == after.Grid.Count && r.Grid.Count > 0 && r.Grid[0].Length == after.Grid[0].Length)
-            .Reverse().OrderBy(r => Math.Abs((SpeedOf(r)?.MetresPerSecond ?? 0) - speed)).FirstOrDefault();
+        return Earlier(logbook, after).Where(r => !r.Fitted.ToHashSet().SetEquals(after.Fitted)).Reverse().OrderBy(r => Math.Abs((SpeedOf(r)?.MetresPerSecond ?? 0) - speed)).FirstOrDefault();
     }
+
+    /// <summary>What a grid says beside earlier ones of the same zone and size: with other fixes on the car, and at another speed with the same.</summary>
+    /// <param name="logbook">The logbook.</param>
+    /// <param name="reading">The grid.</param>
+    /// <returns>Sentences; none without such a grid.</returns>
+    public static IReadOnlyList<string> Beside(Logbook logbook, Reading reading)
+    {
+        ArgumentNullException.ThrowIfNull(logbook);
+        ArgumentNullException.ThrowIfNull(reading);
+        if (GridOf(reading) is not { } grid)
+        {
+            return [];
+        }
+
+        Reading? slower = Earlier(logbook, reading).Where(r => r.Fitted.ToHashSet().SetEquals(reading.Fitted) && r.Speed != reading.Speed).LastOrDefault();
+        return
+        [
+            .. Before(logbook, reading) is { } before ? [$"Against {before.Id}, with other fixes on the car: {TuftComparison.Of(GridOf(before)!, grid).Sentence}"] : Array.Empty<string>(),
+            .. slower is not null ? [$"Against {slower.Id} at {slower.Speed}: {TuftComparison.Of(GridOf(slower)!, grid).Sentence}"] : Array.Empty<string>(),
+        ];
+    }
+
+    private static IEnumerable<Reading> Earlier(Logbook logbook, Reading reading) =>
+        logbook.Readings.TakeWhile(r => !ReferenceEquals(r, reading) && r != reading)
+            .Where(r => r.Kind == ReadingKinds.TuftGrid && r.Place == reading.Place && r.Grid.Count == reading.Grid.Count && r.Grid.Count > 0 && r.Grid[0].Length == reading.Grid[0].Length);
 
     /// <summary>What a grid shows.</summary>
     /// <param name="grid">The grid.</param>

@@ -58,7 +58,7 @@ public sealed record LearnedEffect(MeasuredEffect Measured, BeliefUpdate Update,
             return null;
         }
 
-        (double mean, double deviation) = belief.Shown(StateChances(belief, beliefs.BeforeMeasured));
+        (double mean, double deviation) = belief.Shown(StateChances(belief, beliefs.BeforeMeasured.Probability));
         double perUnit = m.On == EffectOn.Drag ? CarEstimate.Of(s).DragAreaSquareMetres.Likely / 100 : 1;
         BeliefUpdate update = BeliefUpdate.Of(perUnit * mean, perUnit * Math.Max(deviation, 1e-9), perUnit * m.Estimate, perUnit * m.StandardError);
         LearnedCause[] causes = [.. belief.Causes.Select(id => new LearnedCause(s.Pack.Mechanism(id)!, beliefs.BeforeMeasured.Probability(id), beliefs.Probability(id)))];
@@ -66,9 +66,9 @@ public sealed record LearnedEffect(MeasuredEffect Measured, BeliefUpdate Update,
     }
 
     /// <summary>Chance of each state of the causes, taken as independent.</summary>
-    internal static double[] StateChances(EffectBelief belief, Beliefs beliefs)
+    internal static double[] StateChances(EffectBelief belief, Func<string, double> chance)
     {
-        double[] chances = [.. belief.Causes.Select(beliefs.Probability)];
+        double[] chances = [.. belief.Causes.Select(chance)];
         double[] states = new double[belief.States];
         for (int state = 0; state < states.Length; state++)
         {

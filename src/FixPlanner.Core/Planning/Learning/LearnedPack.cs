@@ -30,7 +30,9 @@ public static class LearnedPack
             return effect;
         }
 
-        (double mean, double deviation) = belief.SizeAfter(LearnedEffect.StateChances(belief, beliefs.BeforeMeasured), m.Estimate, m.StandardError);
+        // Chances in tenths: the size hardly hangs on them, and the pack need not be compiled anew after each answer.
+        double[] chances = LearnedEffect.StateChances(belief, id => Math.Round(beliefs.BeforeMeasured.Probability(id), 1));
+        (double mean, double deviation) = belief.SizeAfter(chances, m.Estimate, m.StandardError);
 
         // The shape of the range stays: it is moved to the new mean and narrowed to the new spread.
         Triangle range = effect.Range;

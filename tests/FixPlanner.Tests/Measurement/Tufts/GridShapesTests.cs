@@ -46,6 +46,19 @@ public sealed class GridShapesTests
     }
 
     [Fact]
+    public void Beside_AnotherSpeedAndAnotherConfiguration_AreBothSaid()
+    {
+        Reading[] readings =
+        [
+            Reading("tufts-1", "60 km/h", []), Reading("tufts-2", "100 km/h", []) with { Grid = ["ll", "ll"] }, Reading("tufts-3", "100 km/h", ["roof-tail-lip"]),
+        ];
+        Logbook book = new() { Readings = readings };
+        Assert.Empty(TuftWords.Beside(book, readings[0]));
+        Assert.Contains("tufts-1 at 60 km/h", Assert.Single(TuftWords.Beside(book, readings[1])), StringComparison.Ordinal);
+        Assert.Contains("tufts-2, with other fixes", Assert.Single(TuftWords.Beside(book, readings[2])), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void On_TheCar_DrawsTheLettersInTheZoneOnly()
     {
         CharacterDrawing car = CarPictures.Find("square-back estate")!.Slim;
