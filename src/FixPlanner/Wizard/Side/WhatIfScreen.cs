@@ -41,6 +41,9 @@ internal sealed class WhatIfScreen : ISideScreen
             case Opened { List: WhatIfView.Id, Row: WhatIfView.Wish }:
                 Keep(bench);
                 return true;
+            case Back:
+                bench.Notice = "Back at the plan; what was tried and not wished is gone.";
+                return false;
             default:
                 return false;
         }
