@@ -63,9 +63,13 @@ internal sealed class Agenda(KnowledgePack pack)
         _ => s.Logbook.Name.Length == 0,
     };
 
-    /// <summary>False when a known fact says that the question is not for this car.</summary>
-    public bool Applies(QuestionKey key, Situation s) =>
-        key.Kind != QuestionKind.Observation || s.Is(pack.Observation(key.Id)?.AppliesWhen) != Truth.No;
+    /// <summary>False when a known fact says that the question is not for this car, or it is about a piece of work and none is planned.</summary>
+    public bool Applies(QuestionKey key, Situation s) => key.Kind switch
+    {
+        QuestionKind.Observation => s.Is(pack.Observation(key.Id)?.AppliesWhen) != Truth.No,
+        QuestionKind.Fact => pack.Fact(key.Id)?.Scope != FactScope.Fix || s.Logbook.Work.Any(w => w.CountsAsPlanned),
+        _ => true,
+    };
 
     public LookWhen WhenOf(QuestionKey key) => key.Kind == QuestionKind.Observation ? pack.Observation(key.Id)?.When ?? LookWhen.Parked : LookWhen.Parked;
 

@@ -6,7 +6,11 @@ namespace FixPlanner.Core.Planning;
 /// <summary>The one thing to look at next: what a concerned gate must know, else what is worth most to the plan for its effort.</summary>
 internal static class NextLook
 {
-    private const double WorthAsking = 0.005;
+    /// <summary>
+    /// More answers will not change the plan: no open question can be worth this share of it. Chosen by simulation on the shipped pack
+    /// (docs/theory/diagnosis-quality.md): at half of it the interview asks two questions of five.
+    /// </summary>
+    public const double WorthAsking = 0.01;
 
     public static NextQuestion? Of(Situation s, IReadOnlyList<GateStatus> gates, QuestionGains gains, double points)
     {

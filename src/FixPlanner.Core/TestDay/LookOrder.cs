@@ -4,7 +4,7 @@ namespace FixPlanner.Core.TestDay;
 public static class LookOrder
 {
     /// <summary>A look is worth its time above this share of the plan's points.</summary>
-    public const double WorthAsking = 0.005;
+    public const double WorthAsking = Planning.NextLook.WorthAsking;
 
     /// <summary>The gain above which a look is worth asking.</summary>
     /// <param name="planPoints">Points of the plan.</param>
