@@ -23,6 +23,8 @@ public sealed class CarFiguresTests
     [InlineData("brakes", "brake_energy_planned_mj")]
     [InlineData("lift-balance", "rear_axle_unloading_percent")]
     [InlineData("side-wind", "side_force_n")]
+    [InlineData("overheating", "cooling_margin_standing_k")]
+    [InlineData("overheating", "cooling_margin_climbing_k")]
     [InlineData("overheating", "cooling_margin_top_speed_k")]
     [InlineData("fumes", "bay_air_in_cabin_percent")]
     [InlineData("flammable-paint", "flow_paint_set_time_min")]
