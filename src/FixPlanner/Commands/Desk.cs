@@ -51,22 +51,22 @@ internal static class Desk
     /// <returns>The exit code.</returns>
     public static int Give(string result, string? file)
     {
-        if (file is null)
-        {
-            using Stream output = Console.OpenStandardOutput();
-            output.Write(System.Text.Encoding.UTF8.GetBytes(result));
-            return ExitCode.Done;
-        }
-
         try
         {
+            if (file is null)
+            {
+                using Stream output = Console.OpenStandardOutput();
+                output.Write(System.Text.Encoding.UTF8.GetBytes(result));
+                return ExitCode.Done;
+            }
+
             File.WriteAllText(file, result);
             Console.Error.WriteLine($"written: {file}");
             return ExitCode.Done;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            Console.Error.WriteLine($"{file}: error: cannot be written: {e.Message}");
+            Console.Error.WriteLine($"{file ?? "standard output"}: error: cannot be written: {e.Message}");
             return ExitCode.CannotReadOrWrite;
         }
     }

@@ -10,7 +10,7 @@ internal static class Root
         try
         {
             ParseResult parsed = Build().Parse(args);
-            int exit = parsed.Invoke();
+            int exit = parsed.Invoke(new() { EnableDefaultExceptionHandler = false });
 
             // Wrong usage is told apart from wrong input; the library returns 1 for it.
             return parsed.Errors.Count > 0 ? ExitCode.WrongUsage : exit;
