@@ -55,7 +55,7 @@ public partial class RulePagesTests
         foreach (Zone zone in Pack.Zones)
         {
             string svg = drawings[$"drawings/{zone.Id}.svg"];
-            int strokes = Regex.Count(svg, "stroke-width=\"0.9\"");
+            int strokes = Regex.Count(svg, "<line[^>]*stroke-width=\"0.9\"");
             Assert.True(zone.TuftPattern is null ? strokes == 0 : strokes > 0, zone.Id);
             Assert.Contains($"](drawings/{zone.Id}.svg)", Pages[$"zone-{zone.Id}.md"], StringComparison.Ordinal);
         }
