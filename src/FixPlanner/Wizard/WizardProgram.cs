@@ -116,6 +116,7 @@ internal sealed class WizardProgram : IWizardProgram
         if (State.Side is not null && Interview.Place.Question is null)
         {
             State = State with { Side = null };
+            bench.Notice = "";
         }
         else if (State.Choosing)
         {
@@ -214,7 +215,11 @@ internal sealed class WizardProgram : IWizardProgram
 
     private void Take(Given given)
     {
-        QuestionKey key = Interview.Place.Question!.Value;
+        if (Interview.Place.Question is not { } key)
+        {
+            return;
+        }
+
         (given, Refusal? unread) = ProofFiles.Read(key, given, bench.Book.Path, bench.Pack, bench.Book.Logbook, bench.Today);
         Step step = unread is not null ? new(Interview, [], unread) : bench.Interviewer.Answer(Interview, given);
         if (step.Refusal is { } refusal)

@@ -22,7 +22,7 @@ public sealed class TwoFacesRecordsTests
         using JobFiles files = new();
         string wizard = files.New("wizard.logbook.yaml");
         string plain = files.New("plain.logbook.yaml");
-        File.WriteAllText(wizard, MadeUpCars.Text(JobFiles.Pack, 3));
+        File.WriteAllText(wizard, MadeUpCars.Text(JobFiles.Pack, 2));
         File.Copy(wizard, plain);
         using (OpenLogbook book = OpenLogbook.Open(wizard, JobFiles.Pack, out _)!)
         {
@@ -52,7 +52,7 @@ public sealed class TwoFacesRecordsTests
     {
         using JobFiles files = new();
         string path = files.New("undo.logbook.yaml");
-        File.WriteAllText(path, MadeUpCars.Text(JobFiles.Pack, 3));
+        File.WriteAllText(path, MadeUpCars.Text(JobFiles.Pack, 2));
         byte[] before = File.ReadAllBytes(path);
         using OpenLogbook book = OpenLogbook.Open(path, JobFiles.Pack, out _)!;
         WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
