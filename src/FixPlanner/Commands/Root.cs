@@ -42,7 +42,7 @@ internal static class Root
             """)
         {
             file, plain, date, rules,
-            DemoCommand.Build(), PlanCommand.Build(), TestDayCommand.Build(), RunsCommand.Build(), CalcCommand.Build(), RulesCommand.Build(),
+            DemoCommand.Build(), PlanCommand.Build(), TestDayCommand.Build(), RunsCommand.Build(), CalcCommand.Build(), RulesCommand.Build(), ExplainCommand.Build(),
         };
         root.SetAction(r =>
         {
