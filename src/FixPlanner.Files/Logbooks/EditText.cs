@@ -18,7 +18,7 @@ internal static class EditText
     {
         NameCar e => [new(Root.Key("car").Key("name"), YamlValue.Of(e.Name))],
         SetFact e => [new(HolderOf(e).Key(e.Fact), e.Entry is null ? null : Entry(e.Entry))],
-        SetFinding e => [new(Finding(e.Round, e.Finding.Observation), Value(e.Finding))],
+        SetFinding e => Found(e, before.Rounds.FirstOrDefault(r => r.Id == e.Round)?.Findings.FirstOrDefault(f => f.Observation == e.Finding.Observation)),
         RemoveFinding e => [new(Finding(e.Round, e.Observation), null)],
         OpenRound e => [new(Root.Key("rounds").New(), Value(e.Round))],
         SetAim e => [new(Root.Key("aims").Key(e.Aim), e.Weight is { } w ? YamlValue.Of($"{w}") : null)],
@@ -81,14 +81,27 @@ internal static class EditText
     private static YamlValue Entry(FactEntry entry) =>
         entry.Date is { } date ? Map(("value", entry.AsWritten), ("date", Day(date))) : YamlValue.Of(entry.AsWritten);
 
-    private static YamlValue Value(Finding f) => Map(
+    // What stands there already is changed key by key, so that keys of the owner's own stay.
+    private static YamlEdit[] Found(SetFinding e, Finding? stands)
+    {
+        YamlPath path = Finding(e.Round, e.Finding.Observation);
+        return stands is null
+            ? [new(path, Map(Lines(e.Finding)))]
+            : [.. Lines(e.Finding).Zip(Lines(stands))
+                .Where(pair => pair.First.Key == "answer" || pair.First.Value != pair.Second.Value)
+                .Select(pair => new YamlEdit(path.Key(pair.First.Key), pair.First.Value is { } value ? YamlValue.Of(value) : null))];
+    }
+
+    private static (string Key, string? Value)[] Lines(Finding f) =>
+    [
         ("observation", f.Observation),
         ("answer", f.Answer ?? Core.Interview.Words.Of(f.Not ?? NotAnswered.NotLooked)),
         ("hesitant", f.Weight >= 1 ? null : f.Weight == 0.75 ? "true" : $"{f.Weight}"),
         ("place", f.Place),
         ("speed", f.Speed),
         ("photo", f.Photo),
-        ("note", f.Note));
+        ("note", f.Note),
+    ];
 
     private static YamlValue Value(Round r)
     {
