@@ -99,6 +99,11 @@ public sealed class Planner
         }
 
         drawing.Finish(model, choice, stop);
+        if (draws < CommonDraws.BestSetCount && stop.IsCancellationRequested)
+        {
+            yield break;
+        }
+
         yield return (WithMore(Written(choice, beliefs, depth, gains, drawing), choice, beliefs, drawing, stop), gains.Points);
     }
 

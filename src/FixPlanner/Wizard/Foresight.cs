@@ -22,6 +22,9 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
     /// <summary>After this the best question found so far is told, and its proof follows later.</summary>
     private static readonly TimeSpan QuestionsWithin = TimeSpan.FromMilliseconds(100);
 
+    // What is given up may take a moment to notice it: only one at a time, so that the keys keep a core of their own.
+    private readonly Lock oneAtATime = new();
+
     private Action<Message>? tell;
     private Action giveUp = () => { };
     private Assessment? known;
@@ -79,11 +82,14 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
     {
         try
         {
-            using CancellationTokenSource hurry = CancellationTokenSource.CreateLinkedTokenSource(stop);
-            hurry.CancelAfter(QuestionsWithin);
-            foreach (Assessment step in assessor.InSteps(quick, hurry.Token, stop))
+            lock (oneAtATime)
             {
-                loop(new Foreseen(step));
+                using CancellationTokenSource hurry = CancellationTokenSource.CreateLinkedTokenSource(stop);
+                hurry.CancelAfter(QuestionsWithin);
+                foreach (Assessment step in assessor.InSteps(quick, hurry.Token, stop))
+                {
+                    loop(new Foreseen(step));
+                }
             }
         }
         catch (Exception fault)
