@@ -13,6 +13,9 @@ internal interface ITerminal
     /// <summary>Gives the terminal back as it was found. May be called at any moment, from any thread, any number of times.</summary>
     void Leave();
 
+    /// <summary>Gives the terminal back for the last time: nothing may take it any more.</summary>
+    void LeaveForGood() => Leave();
+
     /// <summary>Sends bytes, but only between <see cref="Enter"/> and <see cref="Leave"/>.</summary>
     /// <exception cref="IOException">Nobody is at the other end any more.</exception>
     void Write(ReadOnlySpan<byte> bytes);

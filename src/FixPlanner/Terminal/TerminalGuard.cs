@@ -148,7 +148,7 @@ internal sealed class TerminalGuard : IDisposable
         save();
         if (listener is null || !loopEnded.Wait(Patience))
         {
-            terminal.Leave();
+            terminal.LeaveForGood();
             Environment.Exit(code);
         }
     }
@@ -161,5 +161,5 @@ internal sealed class TerminalGuard : IDisposable
         Environment.Exit(OwnFault);
     }
 
-    private void OnProcessExit(object? sender, EventArgs e) => terminal.Leave();
+    private void OnProcessExit(object? sender, EventArgs e) => terminal.LeaveForGood();
 }

@@ -17,11 +17,14 @@ internal sealed class UnixTerminal : ITerminal
 
     public (int Width, int Height) Size => Posix.WindowSize(Posix.StandardOutput) ?? (80, 24);
 
+    // A signal may end the program while it is only about to take the terminal.
+    private volatile bool over;
+
     public void Enter()
     {
         lock (access)
         {
-            if (entered)
+            if (entered || over)
             {
                 return;
             }
@@ -33,6 +36,12 @@ internal sealed class UnixTerminal : ITerminal
             }
             Send(EnterBytes);
         }
+    }
+
+    public void LeaveForGood()
+    {
+        over = true;
+        Leave();
     }
 
     public void Leave()
