@@ -17,6 +17,7 @@ public sealed class Beliefs
     private readonly MeasuredFactor[] measured;
     private readonly IReadOnlyList<SpokenGeometry> shapes;
     private readonly double[] shaped;
+    private readonly Factor[] factors;
     private readonly Elimination result;
     private double[][]? withoutEach;
     private Beliefs? beforeMeasured;
@@ -25,7 +26,9 @@ public sealed class Beliefs
     {
         (this.network, this.priors, this.given, this.measured, this.shapes) = (network, priors, given, measured, shapes);
         shaped = Shaped(shapes);
-        result = from is not null && given.SequenceEqual(from.given) && measured.SequenceEqual(from.measured) ? from.result.Again(shaped) : Run(given, measured);
+        bool sameTables = from is not null && given.SequenceEqual(from.given) && measured.SequenceEqual(from.measured);
+        factors = sameTables ? from!.factors : [.. Factors(given, measured)];
+        result = sameTables ? from!.result.Again(shaped) : Elimination.Run(shaped, factors, network.Order);
     }
 
     /// <summary>The same answers without anything that was measured of fixes; these beliefs themselves when nothing was.</summary>
@@ -77,8 +80,8 @@ public sealed class Beliefs
 
         withoutEach ??=
         [
-            .. given.Select((_, i) => Run([.. given.Where((_, k) => k != i)]).Marginals),
-            .. shapes.Select(shape => Elimination.Run(Shaped([.. shapes.Where(x => x != shape)]), Factors(given, measured), network.Order).Marginals),
+            .. WithoutEachAnswer(),
+            .. shapes.Select(shape => result.Again(Shaped([.. shapes.Where(x => x != shape)])).Marginals),
         ];
         (string Observation, string Answer)[] said =
         [
@@ -156,8 +159,6 @@ public sealed class Beliefs
 
     private static double LogOdds(double p) => Math.Log(p) - Math.Log(1 - p);
 
-    private Elimination Run(Given[] answers) => Run(answers, measured);
-
     private Elimination Run(Given[] answers, MeasuredFactor[] effects) => Elimination.Run(shaped, Factors(answers, effects), network.Order);
 
     // The shape of the car moves the chance of a cause before anything is answered; what cannot be there stays out.
@@ -174,6 +175,29 @@ public sealed class Beliefs
 
         return moved;
     }
+
+    // An answer that is taken away leaves a table that says nothing; what its evidence group held back speaks up again.
+    private IEnumerable<double[]> WithoutEachAnswer()
+    {
+        Func<Func<Factor, double[]>, double[]> again = result.WithOtherTables();
+        for (int i = 0; i < given.Length; i++)
+        {
+            Given[] left = [.. given.Where((_, k) => k != i)];
+            Dictionary<Factor, double[]> instead = new(ReferenceEqualityComparer.Instance) { [factors[i]] = [.. Enumerable.Repeat(1.0, factors[i].Table.Length)] };
+            for (int k = 0; k < given.Length; k++)
+            {
+                if (k != i && SameGroup(given[k], given[i]))
+                {
+                    instead[factors[k]] = Row(given[k], Powers(given[k], left));
+                }
+            }
+
+            yield return again(factor => instead.GetValueOrDefault(factor) ?? factor.Table);
+        }
+    }
+
+    private static bool SameGroup(Given one, Given other) =>
+        one.Round == other.Round && one.Question.Observation.EvidenceGroup.Length > 0 && one.Question.Observation.EvidenceGroup == other.Question.Observation.EvidenceGroup;
 
     private List<Factor> Factors(Given[] answers, MeasuredFactor[] effects) =>
         [.. answers.Select(g => new Factor(g.Question.Causes, Row(g, Powers(g, answers)))), .. effects.Select(m => m.Factor)];
@@ -214,8 +238,7 @@ public sealed class Beliefs
             (double Loudness, string Id) mine = (g.Question.Loudness(c, g.Answer, g.Lowered), g.Question.Observation.Id);
             foreach (Given other in answers)
             {
-                if (other.Question != g.Question && other.Round == g.Round
-                    && other.Question.Observation.EvidenceGroup == g.Question.Observation.EvidenceGroup
+                if (other.Question != g.Question && SameGroup(other, g)
                     && Loudness(other, g.Question.Causes[c]) is var theirs && theirs > 0
                     && (theirs > mine.Loudness || (theirs == mine.Loudness && string.CompareOrdinal(other.Question.Observation.Id, mine.Id) < 0)))
                 {

@@ -44,11 +44,11 @@ internal sealed class Bucket
     /// <summary>Fills the product of everything that meets here, and its sum over the cause, scaled to a largest entry of 1.</summary>
     /// <param name="prior">Chance of the cause before anything was answered.</param>
     /// <param name="messageOf">The sum that came from a place.</param>
-    /// <param name="last">The table to use for the last factor instead of its own, or null.</param>
+    /// <param name="tableOf">The table to use for each factor; null means its own.</param>
     /// <param name="product">One entry a state.</param>
     /// <param name="message">One entry for each state of the others.</param>
     /// <returns>Natural logarithm of the scale.</returns>
-    public double SumOut(double prior, Func<int, double[]> messageOf, double[]? last, double[] product, double[] message)
+    public double SumOut(double prior, Func<int, double[]> messageOf, Func<Factor, double[]>? tableOf, double[] product, double[] message)
     {
         for (int s = 0; s < product.Length; s++)
         {
@@ -57,7 +57,7 @@ internal sealed class Bucket
 
         for (int f = 0; f < factorAt.Length; f++)
         {
-            Multiply(product, f == factorAt.Length - 1 && last is not null ? last : Factors[f].Table, factorAt[f]);
+            Multiply(product, tableOf is null ? Factors[f].Table : tableOf(Factors[f]), factorAt[f]);
         }
 
         for (int c = 0; c < childAt.Length; c++)

@@ -18,6 +18,7 @@ internal sealed class Elimination
     private readonly double[] logs;
     private readonly double[][] joints;
     private readonly int[][] fromParent;
+    private double[] around = [];
 
     private Elimination(double[] priors, int[] order)
     {
@@ -61,7 +62,8 @@ internal sealed class Elimination
             run.fromParent[i] = run.buckets[i].Parent < 0 ? [] : run.buckets[i].From(run.buckets[run.buckets[i].Parent]);
         }
 
-        run.BothPasses();
+        run.MakeRoom();
+        run.BothPasses(null);
         return run;
     }
 
@@ -70,10 +72,9 @@ internal sealed class Elimination
     /// <returns>The result.</returns>
     public Elimination Again(double[] others)
     {
-        Elimination run = new(others, order) { LogEvidence = LogEvidence - logs.Sum() };
-        buckets.CopyTo(run.buckets, 0);
-        fromParent.CopyTo(run.fromParent, 0);
-        run.BothPasses();
+        Elimination run = Laid(others);
+        run.LogEvidence = LogEvidence - logs.Sum();
+        run.BothPasses(null);
         return run;
     }
 
@@ -92,6 +93,18 @@ internal sealed class Elimination
         }
 
         return new OneMoreQuestion(this, scope).Answers(tables);
+    }
+
+    /// <summary>Works the same layout through again and again with other tables, in room of its own: what would be believed without an answer.</summary>
+    /// <returns>From tables that stand in for those of some factors to the chance of each cause.</returns>
+    public Func<Func<Factor, double[]>, double[]> WithOtherTables()
+    {
+        Elimination run = Laid(priors);
+        return tableOf =>
+        {
+            run.BothPasses(tableOf);
+            return (double[])run.Marginals.Clone();
+        };
     }
 
     /// <summary>Draws worlds from the joint distribution of the causes.</summary>
@@ -113,21 +126,42 @@ internal sealed class Elimination
         }
     }
 
-    private void BothPasses()
+    // The layout hangs on what was asked only, not on the numbers.
+    private Elimination Laid(double[] others)
+    {
+        Elimination run = new(others, order);
+        buckets.CopyTo(run.buckets, 0);
+        fromParent.CopyTo(run.fromParent, 0);
+        run.MakeRoom();
+        return run;
+    }
+
+    private void MakeRoom()
     {
         for (int i = 0; i < order.Length; i++)
         {
             (products[i], messages[i]) = Room(buckets[i]);
-            LogEvidence += logs[i] = buckets[i].SumOut(priors[order[i]], p => messages[p], null, products[i], messages[i]);
+            joints[i] = new double[products[i].Length];
+        }
+
+        around = new double[messages.Max(m => m.Length)];
+    }
+
+    private void BothPasses(Func<Factor, double[]>? tableOf)
+    {
+        for (int i = 0; i < order.Length; i++)
+        {
+            LogEvidence += logs[i] = buckets[i].SumOut(priors[order[i]], MessageOf, tableOf, products[i], messages[i]);
         }
 
         for (int i = order.Length - 1; i >= 0; i--)
         {
             int parent = buckets[i].Parent;
-            joints[i] = new double[products[i].Length];
-            Marginals[order[i]] = Bucket.Join(products[i], messages[i], parent < 0 ? null : joints[parent], fromParent[i], joints[i], new double[messages[i].Length]);
+            Marginals[order[i]] = Bucket.Join(products[i], messages[i], parent < 0 ? null : joints[parent], fromParent[i], joints[i], around);
         }
     }
+
+    private double[] MessageOf(int from) => messages[from];
 
     private static (double[] Product, double[] Message) Room(Bucket bucket) => (new double[1 << bucket.Scope.Length], new double[1 << (bucket.Scope.Length - 1)]);
 
@@ -135,6 +169,7 @@ internal sealed class Elimination
     private sealed class OneMoreQuestion
     {
         private readonly Elimination run;
+        private readonly Factor question;
         private readonly int first;
         private readonly Bucket?[] changed;
         private readonly double[][] products;
@@ -152,7 +187,8 @@ internal sealed class Elimination
             (changed, moved) = (new Bucket?[count], new bool[count]);
             (products, messages, joints) = ((double[][])run.products.Clone(), (double[][])run.messages.Clone(), (double[][])run.joints.Clone());
             fromParent = (int[][])run.fromParent.Clone();
-            SumAgain(new(scope, []));
+            question = new(scope, []);
+            SumAgain();
             LookBack();
             around = new double[Enumerable.Range(0, count).Max(i => messages[i].Length)];
         }
@@ -160,7 +196,7 @@ internal sealed class Elimination
         public (double, double[])[] Answers(double[][] tables) => [.. tables.Select(Answer)];
 
         // Everything that the question reaches, and every place that used to hear from such a place.
-        private void SumAgain(Factor question)
+        private void SumAgain()
         {
             HashSet<int> again = [first];
             Dictionary<int, List<int>> arriving = [];
@@ -208,11 +244,12 @@ internal sealed class Elimination
         private (double, double[]) Answer(double[] table)
         {
             double log = run.LogEvidence;
+            double[] TableOf(Factor factor) => ReferenceEquals(factor, question) ? table : factor.Table;
             for (int i = first; i < changed.Length; i++)
             {
                 if (changed[i] is { } bucket)
                 {
-                    log += bucket.SumOut(run.priors[run.order[i]], p => messages[p], i == first ? table : null, products[i], messages[i]) - run.logs[i];
+                    log += bucket.SumOut(run.priors[run.order[i]], p => messages[p], i == first ? TableOf : null, products[i], messages[i]) - run.logs[i];
                 }
             }
 

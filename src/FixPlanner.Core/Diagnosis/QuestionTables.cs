@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using FixPlanner.Core.Knowledge;
 
 namespace FixPlanner.Core.Diagnosis;
@@ -9,6 +10,9 @@ internal sealed class QuestionTables
     private readonly IReadOnlyDictionary<Strength, StrengthRatios> scale;
     private readonly double[][] full;
     private readonly double[][] loudness;
+
+    // Few of the weakened tables ever occur, and those come back with every answer.
+    private readonly ConcurrentDictionary<(int Lowered, double[] Powers), double[][]> weakened = new(new SameNumbers());
 
     /// <summary>Compiles a question.</summary>
     /// <param name="observation">The question.</param>
@@ -53,8 +57,9 @@ internal sealed class QuestionTables
     /// <param name="lowered">Steps by which each strength is lowered.</param>
     /// <param name="powers">For each cause the power of its ratios; null means 1 for all.</param>
     /// <returns>For each answer a table over the states of the causes.</returns>
-    public double[][] Tables(int lowered, double[]? powers) =>
-        lowered == 0 && powers is null ? full : AnswerTable.Of(BaseRates, Ratios(lowered, powers));
+    public double[][] Tables(int lowered, double[]? powers) => lowered == 0 && powers is null
+        ? full
+        : weakened.GetOrAdd((lowered, powers ?? []), key => AnswerTable.Of(BaseRates, Ratios(key.Lowered, key.Powers.Length == 0 ? null : key.Powers)));
 
     /// <summary>|ln ratio| of an answer for a cause.</summary>
     /// <param name="cause">Place of the cause among <see cref="Causes"/>.</param>
@@ -75,5 +80,22 @@ internal sealed class QuestionTables
     {
         int steps = Math.Max(0, Math.Abs(strength) - lowered);
         return steps == 0 ? 1 : strength > 0 ? scale[(Strength)steps].For : scale[(Strength)steps].Against;
+    }
+
+    private sealed class SameNumbers : IEqualityComparer<(int Lowered, double[] Powers)>
+    {
+        public bool Equals((int Lowered, double[] Powers) x, (int Lowered, double[] Powers) y) => x.Lowered == y.Lowered && x.Powers.AsSpan().SequenceEqual(y.Powers);
+
+        public int GetHashCode((int Lowered, double[] Powers) key)
+        {
+            HashCode hash = new();
+            hash.Add(key.Lowered);
+            foreach (double power in key.Powers)
+            {
+                hash.Add(power);
+            }
+
+            return hash.ToHashCode();
+        }
     }
 }
