@@ -15,6 +15,7 @@ internal sealed class NodeEquations
     private readonly Angle yaw;
     private readonly double[] densityFrom;
     private readonly double[] densityTo;
+    private readonly double[] coefficients;
     private readonly double[] slopes;
     private readonly double[] balance;
     private readonly double[] step;
@@ -25,7 +26,7 @@ internal sealed class NodeEquations
     {
         int nodes = network.Compartments.Count, ways = network.Openings.Count;
         (from, to, laws) = (new int[ways], new int[ways], new FlowLaw[ways]);
-        (densityFrom, densityTo, slopes) = (new double[ways], new double[ways], new double[ways]);
+        (densityFrom, densityTo, coefficients, slopes) = (new double[ways], new double[ways], new double[ways], new double[ways]);
         (Flows, Drive, Pressures, Densities) = (new double[ways], new double[ways], new double[nodes], new double[nodes]);
         (balance, step, matrix) = (new double[nodes], new double[nodes], new double[nodes, nodes]);
         double outsideDensity = air.Density.KilogramsPerCubicMetre;
@@ -42,6 +43,7 @@ internal sealed class NodeEquations
             (from[j], to[j], laws[j]) = (PlaceOf(network, opening.From), PlaceOf(network, opening.To), opening.Law);
             densityFrom[j] = from[j] == Outside ? outsideDensity : Densities[from[j]];
             densityTo[j] = to[j] == Outside ? outsideDensity : Densities[to[j]];
+            coefficients[j] = opening.PressureCoefficient;
             Drive[j] = DriveAtRest(j);
         }
     }
@@ -64,8 +66,8 @@ internal sealed class NodeEquations
         Array.Clear(Pressures);
         for (int j = 0; j < laws.Length; j++)
         {
-            openings[j] = drawn[j].Drawn(values[3 * j], values[(3 * j) + 1], values[(3 * j) + 2]);
-            laws[j] = openings[j].Law;
+            coefficients[j] = values[3 * j];
+            laws[j] = drawn[j].LawDrawn(values[(3 * j) + 1], values[(3 * j) + 2]);
             Drive[j] = DriveAtRest(j);
         }
     }
@@ -139,7 +141,7 @@ internal sealed class NodeEquations
     /// <summary>What drives an opening while all compartments are at the pressure of the free air.</summary>
     private double DriveAtRest(int j)
     {
-        double outer = openings[j].LeadsOutside ? openings[j].PressureCoefficientAt(yaw) * dynamicPa : 0;
+        double outer = openings[j].LeadsOutside ? (coefficients[j] + openings[j].ChangeAt(yaw)) * dynamicPa : 0;
         double wind = from[j] == Outside ? outer : -outer;
         return laws[j].OwnDrivePa + wind - ((densityFrom[j] - densityTo[j]) * VentSolver.Gravity * openings[j].Height.Metres);
     }

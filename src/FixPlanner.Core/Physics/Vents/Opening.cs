@@ -66,5 +66,7 @@ public sealed record Opening
     /// <summary>The pressure coefficient at an angle of yaw.</summary>
     /// <param name="yaw">Angle of the wind on the car; the side does not matter.</param>
     /// <returns>Cp.</returns>
-    public double PressureCoefficientAt(Angle yaw) => PressureCoefficient + (ChangePerDegreeOfYaw * Math.Abs(yaw.Degrees));
+    public double PressureCoefficientAt(Angle yaw) => PressureCoefficient + ChangeAt(yaw);
+
+    internal double ChangeAt(Angle yaw) => ChangePerDegreeOfYaw * Math.Abs(yaw.Degrees);
 }

@@ -14,5 +14,8 @@ public sealed record UncertainOpening(Opening Likely, Uncertain PressureCoeffici
 
     /// <summary>The opening in one draw.</summary>
     internal Opening Drawn(double pressureCoefficient, double size, double work) =>
-        Likely with { PressureCoefficient = pressureCoefficient, Law = size * work == 1 ? Likely.Law : Likely.Law.Scaled(size * work) };
+        Likely with { PressureCoefficient = pressureCoefficient, Law = LawDrawn(size, work) };
+
+    /// <summary>Its law in one draw.</summary>
+    internal FlowLaw LawDrawn(double size, double work) => size * work == 1 ? Likely.Law : Likely.Law.Scaled(size * work);
 }
