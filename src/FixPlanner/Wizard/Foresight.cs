@@ -22,9 +22,12 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
     /// <summary>After this the best question found so far is told, and its proof follows later.</summary>
     private static readonly TimeSpan QuestionsWithin = TimeSpan.FromMilliseconds(100);
 
-    // What is given up may take a moment to notice it: only one at a time, so that the keys keep a core of their own.
-    private readonly Lock oneAtATime = new();
+    /// <summary>The draws begin when the keys have rested for so long: they would take from the next answer what nobody has time to read.</summary>
+    private static readonly TimeSpan DrawsAfter = TimeSpan.FromMilliseconds(250);
 
+    private readonly Lock access = new();
+    private (Assessment Quick, CancellationToken Stop)? waiting;
+    private bool working;
     private Action<Message>? tell;
     private Action giveUp = () => { };
     private Assessment? known;
@@ -74,7 +77,39 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
         {
             CancellationTokenSource stop = new();
             giveUp = stop.Cancel;
-            _ = Task.Run(() => Work(quick, loop, stop.Token), CancellationToken.None);
+            lock (access)
+            {
+                waiting = (quick, stop.Token);
+                if (working)
+                {
+                    return;
+                }
+
+                working = true;
+            }
+
+            _ = Task.Run(() => WorkOff(loop), CancellationToken.None);
+        }
+    }
+
+    // What is given up may take a moment to notice it: one thing at a time, the newest next, so that the keys keep a core of their own.
+    private void WorkOff(Action<Message> loop)
+    {
+        while (true)
+        {
+            (Assessment Quick, CancellationToken Stop) next;
+            lock (access)
+            {
+                if (waiting is not { } wanted)
+                {
+                    working = false;
+                    return;
+                }
+
+                (next, waiting) = (wanted, null);
+            }
+
+            Work(next.Quick, loop, next.Stop);
         }
     }
 
@@ -82,13 +117,14 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
     {
         try
         {
-            lock (oneAtATime)
+            using CancellationTokenSource hurry = CancellationTokenSource.CreateLinkedTokenSource(stop);
+            hurry.CancelAfter(QuestionsWithin);
+            foreach (Assessment step in assessor.InSteps(quick, hurry.Token, stop))
             {
-                using CancellationTokenSource hurry = CancellationTokenSource.CreateLinkedTokenSource(stop);
-                hurry.CancelAfter(QuestionsWithin);
-                foreach (Assessment step in assessor.InSteps(quick, hurry.Token, stop))
+                loop(new Foreseen(step));
+                if (step.Plan is { DrawsFinished: 0, QuestionsProven: true } && stop.WaitHandle.WaitOne(DrawsAfter))
                 {
-                    loop(new Foreseen(step));
+                    return;
                 }
             }
         }
