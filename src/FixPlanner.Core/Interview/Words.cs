@@ -44,6 +44,16 @@ public static class Words
         _ => "on stands, over a pit or on a lift",
     };
 
+    /// <summary>How far a rule has been tried.</summary>
+    /// <param name="maturity">The maturity.</param>
+    /// <returns>The pack's word: draft, tried or trusted.</returns>
+    public static string Of(Maturity maturity) => maturity switch
+    {
+        Maturity.Draft => "draft",
+        Maturity.Tried => "tried",
+        _ => "trusted",
+    };
+
     /// <summary>A skill.</summary>
     /// <param name="skill">The skill.</param>
     /// <returns>The words.</returns>

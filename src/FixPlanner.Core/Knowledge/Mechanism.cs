@@ -89,6 +89,9 @@ public sealed record Mechanism(
     /// <summary>Rivals and how to tell them apart.</summary>
     public IReadOnlyList<Rival> MistakenFor { get; init; } = [];
 
+    /// <summary>What gives the same signs without any air: worn parts, tyres, a thermostat, a blocked drain; empty when nothing is known.</summary>
+    public string NotAir { get; init; } = "";
+
     /// <summary>The observation that settles it best, and why; may be null.</summary>
     public (string Observation, string Why)? BestNextLook { get; init; }
 

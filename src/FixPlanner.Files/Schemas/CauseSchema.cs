@@ -24,6 +24,7 @@ internal static class CauseSchema
             "The answers of this question, each with how it speaks.",
             shapes.Words("How strongly the answer speaks.", "strengths", Known.Strengths.Keys))))
         .May("mistaken_for", Shape.Map("Causes that look like it, each with how to tell them apart.", Shape.Text("How to tell them apart.")))
+        .May("not_air", Shape.Text("What gives the same signs without any air, and how to rule it out first.", "Worn dampers or soft tyres: bounce each corner, read the gauge."))
         .May("best_look", new KeyGroup("The one look that tells most.")
             .Need("observation", Shape.Id("The question.", "mirror-taped"))
             .Need("why", Shape.Text("What it would tell."))

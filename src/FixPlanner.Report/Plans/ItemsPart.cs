@@ -28,8 +28,8 @@ internal static class ItemsPart
         {
             yield return new Heading(3, stage.Key);
             yield return new Table(
-                ["No.", "Fix", "How", "Cost, EUR", "Hours", "In best set"],
-                [.. stage.Select(i => (IReadOnlyList<string>)[$"{i.Rank}", Prose.Plain(i.Fix.Title) + Held(i), PlanWords.Shown(i.ShownAs), $"{i.Fix.Cost.Likely:0} ({i.Fix.Cost.Low:0}-{i.Fix.Cost.High:0})", $"{i.Fix.Hours.Likely:0.#}", i.InBestSetShare is { } share ? Shown.Percent(share) : "-"])]);
+                ["No.", "Fix", "How", "Rule is", "Cost, EUR", "Hours", "In best set"],
+                [.. stage.Select(i => (IReadOnlyList<string>)[$"{i.Rank}", Prose.Plain(i.Fix.Title) + Held(i), PlanWords.Shown(i.ShownAs), PlanWords.Tried(i.Fix), $"{i.Fix.Cost.Likely:0} ({i.Fix.Cost.Low:0}-{i.Fix.Cost.High:0})", $"{i.Fix.Hours.Likely:0.#}", i.InBestSetShare is { } share ? Shown.Percent(share) : "-"])]);
         }
 
         yield return new Heading(3, "All together");

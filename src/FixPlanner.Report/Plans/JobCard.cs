@@ -100,7 +100,7 @@ internal static class JobCard
             ("Because", string.Join("; ", item.Reasons.Take(3).Select(r => Because(pack, r)))),
             ("What would narrow its effects most", string.Join("; ", item.Effects.Select(e => e.MattersMostInWords).OfType<string>().Distinct().Take(3).Select(Prose.Plain))),
             ("Where its figures come from", string.Join("; ", item.Effects.Select(e => e.Origin?.Model).OfType<string>().Distinct().Select(m => m == "rule pack" ? "the rule pack, times how sure the cause is" : $"the model {m}"))),
-            ("How well tried", $"this rule is {fix.Maturity.ToString().ToLowerInvariant()}; its effects are of {fix.Confidence} confidence, from: {Prose.Plain(fix.EffectsBasis.Text)}"),
+            ("How well tried", $"this rule is {PlanWords.Tried(fix)}; its effects are of {fix.Confidence} confidence, from: {Prose.Plain(fix.EffectsBasis.Text)}"),
         ];
         return facts.Where(f => f.Value.Length > 0).Select(f => $"{f.Name}: {f.Value}");
     }

@@ -287,7 +287,7 @@ public static class PlanJson
             }
 
             json.WriteEndArray();
-            json.WriteString("maturity", i.Fix.Maturity.ToString().ToLowerInvariant());
+            json.WriteString("maturity", PlanWords.Tried(i.Fix));
             json.WriteString("for_gate", i.ForGate?.Gate.Id);
             json.WriteEndObject();
         }
@@ -318,6 +318,7 @@ public static class PlanJson
             json.WriteStartObject();
             json.WriteString("fix", l.Fix.Id);
             json.WriteString("why", Prose.Plain(l.InWords));
+            json.WriteString("maturity", PlanWords.Tried(l.Fix));
             json.WriteString("kind", JsonNamingPolicy.SnakeCaseLower.ConvertName(l.Why.ToString()));
             json.WriteString("gate", l.Gate?.Gate.Id);
             json.WriteEndObject();

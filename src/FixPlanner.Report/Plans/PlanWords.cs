@@ -48,6 +48,9 @@ internal static class PlanWords
         _ => "do",
     };
 
+    /// <summary>How far the rule has been tried.</summary>
+    public static string Tried(Fix fix) => Core.Interview.Words.Of(fix.Maturity);
+
     public static string Reversible(Fix fix)
     {
         string word = fix.Reversible switch

@@ -16,6 +16,7 @@ internal static class CausePart
             ("Only if", cause.AppliesWhen is { } when ? ConditionWords.Of(when, pack) : ""),
             ("On an ordinary old car", Chance(cause, pack)),
             ("Mistaken for", string.Join("; ", cause.MistakenFor.Select(rival => $"{links.Cause(rival.Mechanism)}: {rival.TellApart}"))),
+            ("Or not air at all", cause.NotAir),
             ("Best look", cause.BestNextLook is var (observation, why) ? $"{links.Question(observation)} ({why})" : ""),
             ("What helps", string.Join("; ", pack.Fixes.Where(fix => fix.ActsOn.ContainsKey(cause.Id)).Select(fix => $"{links.Fix(fix.Id)} {Word(fix.ActsOn[cause.Id])} it"))))]);
         if (cause.Signs.Count > 0)

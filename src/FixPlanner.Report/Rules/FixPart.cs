@@ -10,7 +10,7 @@ internal static class FixPart
 {
     public static IEnumerable<Block> Of(Fix fix, KnowledgePack pack, RuleLinks links)
     {
-        yield return new Heading(3, $"{Prose.Plain(fix.Title)} ({fix.Maturity.ToString().ToLowerInvariant()})");
+        yield return new Heading(3, $"{Prose.Plain(fix.Title)} ({PlanWords.Tried(fix)})");
         yield return new Paragraph(Prose.Plain(fix.What));
         if (fix.SafetyNote.Length > 0)
         {

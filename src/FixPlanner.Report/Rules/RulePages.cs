@@ -49,5 +49,5 @@ public static class RulePages
     private static Block Lower(Block block) => block is Heading heading ? heading with { Level = heading.Level + 1 } : block;
 
     /// <summary>How far a rule has been tried, and where it comes from.</summary>
-    internal static string Standing(Maturity maturity, Basis basis) => $"Maturity: {maturity.ToString().ToLowerInvariant()}. From: {Prose.Plain(basis.Text)}.";
+    internal static string Standing(Maturity maturity, Basis basis) => $"Maturity: {Core.Interview.Words.Of(maturity)}. From: {Prose.Plain(basis.Text)}.";
 }

@@ -30,7 +30,7 @@ internal static class PlainLists
     [
         .. a.Plan.Items.Select(i => new PlainRow(
             new(SubjectKind.Fix, i.Fix.Id),
-            $"{Standing(a, i.Fix)}{Prose.Plain(i.Fix.Title)}: {i.Fix.Cost.Likely:0} EUR, {i.Fix.Hours.Likely:0.#} h",
+            $"{Standing(a, i.Fix)}{Prose.Plain(i.Fix.Title)}: {i.Fix.Cost.Likely:0} EUR, {i.Fix.Hours.Likely:0.#} h, rule is {Core.Interview.Words.Of(i.Fix.Maturity)}",
             () => PlanDocument.CardOf(a, i).SelectMany(b => TextWriting.Write(new Document("", [b])).Split('\n').Skip(2)))),
     ];
 

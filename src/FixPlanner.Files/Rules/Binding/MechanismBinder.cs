@@ -26,6 +26,7 @@ internal static class MechanismBinder
             GrowsWithSpeed = map.NeedText("grows_with_speed"),
             Signs = Signs(map, binder),
             MistakenFor = MistakenFor(map, binder),
+            NotAir = map.Text("not_air") ?? "",
             BestNextLook = BestLook(map, binder),
             Maturity = map.NeedOneOf("maturity", Words.Maturity, Maturity.Draft),
             Aliases = map.Aliases(),

@@ -44,6 +44,11 @@ internal static class CausesView
         }
 
         lines.AddRange(m.MistakenFor.Select(rival => Lines.Named($"Mistaken for '{Prose.Plain(pack.Mechanism(rival.Mechanism)?.Title ?? rival.Mechanism)}'", rival.TellApart)));
+        if (m.NotAir.Length > 0)
+        {
+            lines.Add(Lines.Named("Or not air at all", m.NotAir));
+        }
+
         if (m.BestNextLook is { } look)
         {
             lines.Add(Lines.Named("The look that settles it", $"{pack.Observation(look.Observation)?.Question} ({look.Why})"));

@@ -18,17 +18,17 @@ internal static class PlanView
             Id = "plan",
             Title = Prose.Plain(a.Plan.Headline),
             Intro = a.Plan.Depth == PlanDepth.Full ? [] : [$"Ranges, shares and trials are being worked out: {Finished(a.Plan)}."],
-            Columns = [new("Do", 0), new("Stage", 10), new("EUR", 5, true), new("Hours", 5, true), new("In set", 6, true)],
+            Columns = [new("Do", 0), new("Stage", 10), new("Rule is", 7), new("EUR", 5, true), new("Hours", 5, true), new("In set", 6, true)],
             Rows =
             [
                 .. a.Plan.Items.Select(i => new RowModel(
                     Row(i.Fix),
-                    [$"{i.Rank} {Standing(a, i.Fix)}{(i.HeldBy.Count > 0 ? "first check: " : "")}{Prose.Plain(i.Fix.Title)}", Stage(i), $"{i.Fix.Cost.Likely:0}", $"{i.Fix.Hours.Likely:0.#}", i.InBestSetShare is { } s ? $"{100 * s:0} %" : "-"],
+                    [$"{i.Rank} {Standing(a, i.Fix)}{(i.HeldBy.Count > 0 ? "first check: " : "")}{Prose.Plain(i.Fix.Title)}", Stage(i), Core.Interview.Words.Of(i.Fix.Maturity), $"{i.Fix.Cost.Likely:0}", $"{i.Fix.Hours.Likely:0.#}", i.InBestSetShare is { } s ? $"{100 * s:0} %" : "-"],
                     () => Lines.Of(PlanDocument.CardOf(a, i)))),
-                .. a.Plan.Depth == PlanDepth.Full ? [new RowModel("standing", ["How well it stands, and what more money or time would buy", "", "", "", ""], () => Lines.Of(PlanDocument.StandingOf(a)))] : Array.Empty<RowModel>(),
+                .. a.Plan.Depth == PlanDepth.Full ? [new RowModel("standing", ["How well it stands, and what more money or time would buy", "", "", "", "", ""], () => Lines.Of(PlanDocument.StandingOf(a)))] : Array.Empty<RowModel>(),
                 RowModel.Heading("Left out, and why"),
                 .. a.Plan.LeftOut.Where(l => l.Why != LeftOutWhy.NotForThisCar).OrderBy(l => l.Why).ThenBy(l => l.Fix.Id, StringComparer.Ordinal)
-                    .Select(l => new RowModel(Row(l.Fix), [Standing(a, l.Fix) + Prose.Plain(l.Fix.Title), "", "", "", ""], () => [Lines.Of(l.Fix.What), Lines.Named("Left out", l.InWords)])),
+                    .Select(l => new RowModel(Row(l.Fix), [Standing(a, l.Fix) + Prose.Plain(l.Fix.Title), "", Core.Interview.Words.Of(l.Fix.Maturity), "", "", ""], () => [Lines.Of(l.Fix.What), Lines.Named("Left out", l.InWords)])),
             ],
             RowKeys = Lines.Keys(SubjectKind.Fix),
             WhenEmpty = "Nothing is worth doing on what is known.",
