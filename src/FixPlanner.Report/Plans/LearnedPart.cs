@@ -73,37 +73,24 @@ public static class LearnedPart
         return $"{(logOdds > 0 ? "for" : "against")} ({Shown.Signed(logOdds)}): measured with '{Prose.Plain(effect.Fix.Title)}' on the {EffectNames.Title(effect.On)}";
     }
 
-    internal static void Write(Utf8JsonWriter json, Assessment a)
+    internal static void Write(Utf8JsonWriter json, Assessment a) => json.Each("learned", a.Learned, x =>
     {
-        json.WriteStartArray("learned");
-        foreach (LearnedEffect x in a.Learned)
+        json.WriteString("fix", x.Measured.Fix.Id);
+        json.WriteString("quantity", x.Key);
+        json.WriteString("verdict", x.Measured.Verdict.Key());
+        json.WriteString("work_state", x.WorkState?.ToString().ToLowerInvariant());
+        json.WriteNumber("readings", x.Measured.Readings.Count);
+        Interval(json, "prior", x.Prior);
+        Interval(json, "measured", x.Result);
+        Interval(json, "posterior", x.Posterior);
+        json.WriteBoolean("disagree", x.Update.Disagree);
+        json.Each("causes", x.Causes, cause =>
         {
-            json.WriteStartObject();
-            json.WriteString("fix", x.Measured.Fix.Id);
-            json.WriteString("quantity", x.Key);
-            json.WriteString("verdict", x.Measured.Verdict.Key());
-            json.WriteString("work_state", x.WorkState?.ToString().ToLowerInvariant());
-            json.WriteNumber("readings", x.Measured.Readings.Count);
-            Interval(json, "prior", x.Prior);
-            Interval(json, "measured", x.Result);
-            Interval(json, "posterior", x.Posterior);
-            json.WriteBoolean("disagree", x.Update.Disagree);
-            json.WriteStartArray("causes");
-            foreach (LearnedCause cause in x.Causes)
-            {
-                json.WriteStartObject();
-                json.WriteString("cause", cause.Cause.Id);
-                PlanJson.Number(json, "before", cause.Before);
-                PlanJson.Number(json, "after", cause.After);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
+            json.WriteString("cause", cause.Cause.Id);
+            json.Number("before", cause.Before);
+            json.Number("after", cause.After);
+        });
+    });
 
     private static string Quantity(LearnedEffect x) => x.Unit.Length > 0 ? $"{x.Title}, {x.Unit}" : x.Title;
 
@@ -112,12 +99,10 @@ public static class LearnedPart
 
     private static string Signed(double value) => value > 0 ? "+" + Shown.Number(value) : Shown.Number(value);
 
-    private static void Interval(Utf8JsonWriter json, string name, ConfidenceInterval interval)
+    private static void Interval(Utf8JsonWriter json, string name, ConfidenceInterval interval) => json.Object(name, () =>
     {
-        json.WriteStartObject(name);
-        PlanJson.Number(json, "estimate", interval.Estimate);
-        PlanJson.Number(json, "low", interval.Low);
-        PlanJson.Number(json, "high", interval.High);
-        json.WriteEndObject();
-    }
+        json.Number("estimate", interval.Estimate);
+        json.Number("low", interval.Low);
+        json.Number("high", interval.High);
+    });
 }

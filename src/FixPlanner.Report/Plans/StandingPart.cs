@@ -21,35 +21,22 @@ internal static class StandingPart
     public static void Write(Utf8JsonWriter json, Plan plan)
     {
         json.WriteNumber("draws", plan.DrawsFinished);
-        if (plan.RunnerUp is { } rival)
+        json.ObjectOrNull("runner_up", plan.RunnerUp, rival =>
         {
-            json.WriteStartObject("runner_up");
-            PlanJson.Strings(json, "goes", rival.Goes);
-            PlanJson.Strings(json, "comes", rival.Comes);
-            PlanJson.Number(json, "less_points", rival.LessPoints);
+            json.Strings("goes", rival.Goes);
+            json.Strings("comes", rival.Comes);
+            json.Number("less_points", rival.LessPoints);
             json.WriteString("cause", rival.Cause);
-            PlanJson.Number(json, "probability_now", rival.BeliefNow);
-            PlanJson.Number(json, "probability_at_turn", rival.BeliefAtTurn);
-            json.WriteEndObject();
-        }
-        else
+            json.Number("probability_now", rival.BeliefNow);
+            json.Number("probability_at_turn", rival.BeliefAtTurn);
+        });
+        json.ObjectOrNull("hangs_on", plan.Stake, stake =>
         {
-            json.WriteNull("runner_up");
-        }
-
-        if (plan.Stake is { } stake)
-        {
-            json.WriteStartObject("hangs_on");
             json.WriteString("cause", stake.Cause);
-            PlanJson.Number(json, "probability", stake.Belief);
-            PlanJson.Number(json, "loss_points", stake.LossPoints);
-            PlanJson.Number(json, "missed_points", stake.MissedPoints);
-            json.WriteEndObject();
-        }
-        else
-        {
-            json.WriteNull("hangs_on");
-        }
+            json.Number("probability", stake.Belief);
+            json.Number("loss_points", stake.LossPoints);
+            json.Number("missed_points", stake.MissedPoints);
+        });
     }
 
     private static IEnumerable<string> Sentences(Assessment a)
