@@ -69,17 +69,23 @@ public sealed record Doorway : FlowLaw
             return (Math.Max(flow, 0), Math.Max(-flow, 0), slope);
         }
 
-        (double root32, double root12) = Positive(pressurePa - half, pressurePa + half);
-        (double back32, double back12) = Positive(-pressurePa - half, -pressurePa + half);
+        (double root32, double root12) = Positive(pressurePa, half);
+        (double back32, double back12) = Positive(-pressurePa, half);
         double from = area * Math.Sqrt(2 * densityFrom) / (2 * half);
         double to = area * Math.Sqrt(2 * densityTo) / (2 * half);
         return (from * root32, to * back32, (from * root12) + (to * back12));
     }
 
-    /// <summary>Integrals of sqrt(x) and of its slope over the part of low..high that is above zero.</summary>
-    private static (double Root, double Slope) Positive(double low, double high)
+    /// <summary>Integrals of sqrt(x) and of its slope over the part of low..high that is above zero, without a difference of large numbers.</summary>
+    private static (double Root, double Slope) Positive(double middle, double half)
     {
-        double a = Math.Max(low, 0), b = Math.Max(high, 0);
-        return (2.0 / 3 * ((b * Math.Sqrt(b)) - (a * Math.Sqrt(a))), Math.Sqrt(b) - Math.Sqrt(a));
+        double a = Math.Max(middle - half, 0), b = Math.Max(middle + half, 0);
+        if (b == 0)
+        {
+            return (0, 0);
+        }
+
+        double slope = (a > 0 ? 2 * half : b) / (Math.Sqrt(a) + Math.Sqrt(b));
+        return (2.0 / 3 * slope * (a + Math.Sqrt(a * b) + b), slope);
     }
 }

@@ -7,6 +7,9 @@ internal sealed class NodeEquations
 {
     private const int Outside = -1;
 
+    /// <summary>A sum of flows times steps cannot be told from nothing below this share of its terms: some tens of units in the last place.</summary>
+    private const double Rounding = 1e-14;
+
     private readonly int[] from;
     private readonly int[] to;
     private readonly FlowLaw[] laws;
@@ -118,15 +121,18 @@ internal sealed class NodeEquations
         return worst;
     }
 
-    /// <summary>One Newton step, as long as brings the slope along it to at most half.</summary>
+    /// <summary>One Newton step, as long as brings the slope along it to at most half, or to where rounding hides it.</summary>
     public void StepTowardsBalance()
     {
         Solve();
-        double start = SlopeAlong(0), length = 1, low = 0, high = double.PositiveInfinity;
+        (double start, _) = SlopeAlong(0);
+        double length = 1, low = 0, high = double.PositiveInfinity;
         for (int trial = 0; trial < 60; trial++)
         {
-            double slope = SlopeAlong(length);
-            if (Math.Abs(slope) <= 0.5 * Math.Abs(start))
+            // Beside a room that passes a million times as much, the last imbalance of a small one is lost in the sum, and the step may even
+            // seem to climb: there Newton's own length is right.
+            (double slope, double noise) = SlopeAlong(length);
+            if (start >= 0 || Math.Abs(slope) <= Math.Max(0.5 * Math.Abs(start), noise))
             {
                 break;
             }
@@ -163,17 +169,19 @@ internal sealed class NodeEquations
         }
     }
 
-    /// <summary>Slope of the bowl along the step, at a share of the step.</summary>
-    private double SlopeAlong(double length)
+    /// <summary>Slope of the bowl along the step, at a share of the step, and how much of it may be rounding.</summary>
+    private (double Slope, double Noise) SlopeAlong(double length)
     {
-        double sum = 0;
+        double sum = 0, size = 0;
         for (int j = 0; j < laws.Length; j++)
         {
             double across = StepAcross(j);
-            sum += across * laws[j].Flow(Drive[j] + (length * across), densityFrom[j], densityTo[j]).Flow;
+            double term = across * laws[j].Flow(Drive[j] + (length * across), densityFrom[j], densityTo[j]).Flow;
+            sum += term;
+            size += Math.Abs(term);
         }
 
-        return sum;
+        return (sum, Rounding * size);
     }
 
     private void Move(double length)
