@@ -13,6 +13,7 @@ public sealed partial record ProofKind
     public static ProofKind PressureCoefficient { get; } = new(ReadingKinds.Pressure, "pressures by water gauge or sensor", "pressure coefficient", "pressure_coefficient", "", "readings", Better.More, 0.02, 0.05)
     {
         Input = new(UnitKind.Pressure, "at", UnitKind.Speed, true, "-2 mm water at 80 km/h"),
+        InUnit = (value, with, setting) => with > 0 ? value / (0.5 * setting.Density.KilogramsPerCubicMetre * with * with) : null,
         How = "Water gauge or sensor between two taps on the body, read at a steady speed both ways; zero with both ends joined before and after.",
         Caution = Drive + " Tubes taped flat, nothing near pedals or steering. At the glass: stop at any visible movement of the rubber lip.",
         DoesNotSee = "Absolute pressures: the cabin is no reference. A bottle closed at rest drifts 340 Pa for each degree.",
@@ -23,6 +24,7 @@ public sealed partial record ProofKind
     public static ProofKind Sound { get; } = new(ReadingKinds.Sound, "sound level in passes", "sound level", "noise_dba", "dB(A)", "passes", Better.Less, 0.7, 2)
     {
         Input = new(UnitKind.SoundLevel, "at", UnitKind.Speed, false, "71.5 dB(A) at 100 km/h"),
+        InUnit = (value, with, setting) => with is { } speed && setting.Speed is { } common ? new SoundPass(RoadSpeed.FromMetresPerSecond(speed), SoundLevel.FromDecibels(value)).DecibelsAt(common) : value,
         How = "Same phone or meter in the same place, same road, windows and vents as they were, passes A B B A; each pass corrected to one speed.",
         Caution = Drive + " The phone is fixed or in the passenger's hand.",
         DoesNotSee = "Changes under 1 dB(A), and a boom: the A weighting hides low notes.",
@@ -33,6 +35,7 @@ public sealed partial record ProofKind
     public static ProofKind Fuel { get; } = new(ReadingKinds.Fuel, "fuel by weighed can", "fuel per 100 km", "fuel_kg_per_100km", "kg", "loops", Better.Less, 0.05, 0.3)
     {
         Input = new(UnitKind.Mass, "over", UnitKind.Length, true, "1.42 kg over 20 km"),
+        InUnit = (value, with, _) => with is > 0 and var distance ? new WeighedFuel(Mass.FromKilograms(value), Length.FromMetres(distance)).KilogramsPerHundredKilometres : null,
         How = "Feed the engine from a can and weigh it before and after each loop; loops of 20 km or more at one speed, both ways, A B B A.",
         Caution = Drive + " Fuel in a can is a fire hazard: outside the cabin, fixed, hoses clipped, no smoking, extinguisher at hand.",
         DoesNotSee = "Small fixes: 1 % of drag is 0.5 to 0.6 % of fuel at 90 to 110 km/h. A pump at a filling station is off by a litre.",
@@ -43,6 +46,7 @@ public sealed partial record ProofKind
     public static ProofKind RideHeight { get; } = new(ReadingKinds.RideHeight, "lift by ride height", "lift of the axle", "axle_lift_n", "N", "long coasts", Better.Less, 150, 200)
     {
         Input = new(UnitKind.Length, "against", UnitKind.Length, true, "203 mm against 200 mm"),
+        InUnit = (value, with, setting) => with is { } rest ? new RideHeightCoast(Length.FromMetres(value), Length.FromMetres(rest)).Lift(setting.AxleRate).Newtons : null,
         How = "Mean height over long coasts both ways at 110 km/h or more, against the height at walking pace, times the measured rate of the axle; fuel and people as they were.",
         Caution = Drive + " Sensors and ties clear of wheels, brakes and drive shafts.",
         DoesNotSee = "Small lips: 150 N is 3 mm of ride height, and friction alone hides 2 to 5 mm.",
@@ -53,6 +57,7 @@ public sealed partial record ProofKind
     public static ProofKind Temperature { get; } = new(ReadingKinds.Temperature, "temperatures", "temperature above the air outside", "temperature_above_air_k", "K", "drives", Better.Less, 2, 5)
     {
         Input = new(UnitKind.Temperature, "outside", UnitKind.Temperature, true, "96 C outside 18 C"),
+        InUnit = (value, with, _) => with is { } outside ? value - outside : null,
         How = "Steady drives of ten minutes at one speed on one road; note the air outside each time and take it off.",
         Caution = Drive + " Stop at the limit of the gauge; never open a hot cooling system.",
         DoesNotSee = "Changes under 2 K; the gauge in the dash shows nothing until it is late.",
@@ -63,44 +68,10 @@ public sealed partial record ProofKind
     public static ProofKind Dirt { get; } = new(ReadingKinds.Dirt, "dirt on glass by counted squares", "dirty share of the glass", "dirty_share", "", "panes", Better.Less, 0, DirtCount.Worthwhile)
     {
         Input = new(UnitKind.Count, "of", UnitKind.Count, true, "34 of 100"),
+        InUnit = (value, with, _) => with is > 0 and var squares ? value / squares : null,
         How = "Clean glass, the same wet route, a photo with a grid laid over it; count the squares that are covered.",
         Caution = "Clean the glass before driving on: a driver must see. Photos only at a standstill, off the road; local law decides.",
         DoesNotSee = "Small changes, and the weather: repeat it on two wet days before believing it.",
         Basis = "five neighbouring squares count as one look: our own judgement",
     };
-
-    /// <summary>One value as a number in the unit of this kind.</summary>
-    /// <param name="typed">As typed.</param>
-    /// <param name="setting">What holds for all values of the reading.</param>
-    /// <returns>The number; null when something it needs is missing.</returns>
-    public double? Number(ProofValue typed, ProofSetting setting)
-    {
-        double value = typed.Value.BaseValue;
-        double? with = typed.With?.BaseValue;
-        return Id switch
-        {
-            ReadingKinds.Sound when with is { } speed && setting.Speed is { } common =>
-                new SoundPass(RoadSpeed.FromMetresPerSecond(speed), SoundLevel.FromDecibels(value)).DecibelsAt(common),
-            ReadingKinds.Sound => value,
-            ReadingKinds.Fuel when with > 0 => new WeighedFuel(Mass.FromKilograms(value), Length.FromMetres(with.Value)).KilogramsPerHundredKilometres,
-            ReadingKinds.RideHeight when with is { } rest => new RideHeightCoast(Length.FromMetres(value), Length.FromMetres(rest)).Lift(setting.AxleRate).Newtons,
-            ReadingKinds.Temperature when with is { } outside => value - outside,
-            ReadingKinds.Pressure when with > 0 => value / (0.5 * setting.Density.KilogramsPerCubicMetre * with * with),
-            ReadingKinds.Dirt when with > 0 => value / with,
-            _ => null,
-        };
-    }
-}
-
-/// <summary>What holds for all values of a reading.</summary>
-/// <param name="Speed">Speed to which passes are brought; null where they carry none.</param>
-/// <param name="AxleRate">Force for each metre that the axle rises.</param>
-/// <param name="Density">Of the air.</param>
-public sealed record ProofSetting(RoadSpeed? Speed, Stiffness AxleRate, AirDensity Density)
-{
-    /// <summary>Rate of an axle that nobody measured: in the middle of the usual 40 to 60 N/mm (from memory).</summary>
-    public static Stiffness UsualAxleRate { get; } = Stiffness.FromNewtonsPerMillimetre(50);
-
-    /// <summary>Air of which nobody noted temperature and pressure.</summary>
-    public static AirDensity UsualAir { get; } = AirDensity.FromKilogramsPerCubicMetre(1.2);
 }

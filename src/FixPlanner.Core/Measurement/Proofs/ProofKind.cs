@@ -19,6 +19,9 @@ public sealed partial record ProofKind(
     /// <summary>How a value is typed.</summary>
     public required ProofInput Input { get; init; }
 
+    /// <summary>From what was typed and what goes with it, both in base units, to a number in the unit of this kind; null when something it needs is missing.</summary>
+    public required Func<double, double?, ProofSetting, double?> InUnit { get; init; }
+
     /// <summary>How it is done so that the error holds.</summary>
     public required string How { get; init; }
 
@@ -46,6 +49,12 @@ public sealed partial record ProofKind(
     /// <returns>The comparison, or null with fewer than two values on a side.</returns>
     public ValueComparison? Compare(IReadOnlyList<MeasuredValue> values, double? planned = null, Better? better = null) =>
         ValueComparison.Of(values, new(planned ?? Worthwhile, better ?? Better, InstrumentError));
+
+    /// <summary>One value as a number in the unit of this kind.</summary>
+    /// <param name="typed">As typed.</param>
+    /// <param name="setting">What holds for all values of the reading.</param>
+    /// <returns>The number; null when something it needs is missing.</returns>
+    public double? Number(ProofValue typed, ProofSetting setting) => InUnit(typed.Value.BaseValue, typed.With?.BaseValue, setting);
 
     /// <summary>The unit in which a change sought is written.</summary>
     public UnitKind PlannedKind => Input.Kind switch
