@@ -37,15 +37,15 @@ internal sealed class CaseRun
         .. rule.Expect.Held.Where(id => Item(id) is not { HeldBy.Count: > 0 }).Select(id => $"{id} is not held: {WhyOut(id)}"),
         .. rule.Expect.Open.Where(IsLeftOut).Select(id => $"{id} is not open: {WhyOut(id)}"),
         .. rule.Expect.LeftOut.Where(id => !IsLeftOut(id)).Select(id => $"{id} is not left out: {WhyOut(id)}"),
-        .. rule.Expect.Gates.SelectMany(state => state.Value.Where(id => StateOf(id) != state.Key).Select(id => $"{id} is {StateOf(id)}, not {state.Key}")),
+        .. rule.Expect.Gates.SelectMany(state => state.Value.Where(id => StateOf(id) != state.Key).Select(id => $"{id} is {StateOf(id)}, not {state.Key}: {WhyState(id)}")),
         .. rule.ExpectNot.Likely.Where(id => beliefs.Probability(id) >= 0.5).Select(id => $"{id} is likely: {Because(id)}"),
         .. rule.ExpectNot.NearTop.Where(id => Place(id) <= NearTop).Select(id => $"{id} is near the top: {Because(id)}"),
         .. rule.ExpectNot.Doubted.Where(id => beliefs.Probability(id) < Prior(id)).Select(id => $"{id} is doubted: {Because(id)}"),
-        .. rule.ExpectNot.Plan.Where(id => Item(id) is not null).Select(id => $"{id} is in the plan"),
-        .. rule.ExpectNot.Held.Where(id => Item(id) is { HeldBy.Count: > 0 }).Select(id => $"{id} is held"),
-        .. rule.ExpectNot.Open.Where(id => !IsLeftOut(id)).Select(id => $"{id} is open"),
+        .. rule.ExpectNot.Plan.Where(id => Item(id) is not null).Select(id => $"{id} is in the plan: {Causes(id)}"),
+        .. rule.ExpectNot.Held.Where(id => Item(id) is { HeldBy.Count: > 0 }).Select(id => $"{id} is held: {Causes(id)}"),
+        .. rule.ExpectNot.Open.Where(id => !IsLeftOut(id)).Select(id => $"{id} is open: {Causes(id)}"),
         .. rule.ExpectNot.LeftOut.Where(IsLeftOut).Select(id => $"{id} is left out: {WhyOut(id)}"),
-        .. rule.ExpectNot.Gates.SelectMany(state => state.Value.Where(id => StateOf(id) == state.Key).Select(id => $"{id} is {state.Key}")),
+        .. rule.ExpectNot.Gates.SelectMany(state => state.Value.Where(id => StateOf(id) == state.Key).Select(id => $"{id} is {state.Key}: {WhyState(id)}")),
     ];
 
     private Logbook LogbookOf(CaseGiven given)
@@ -73,7 +73,17 @@ internal sealed class CaseRun
 
     private bool IsLeftOut(string fix) => plan.LeftOut.Any(left => left.Fix.Id == fix && left.Why is LeftOutWhy.Gate or LeftOutWhy.NotForThisCar && left.Fix.Id == fix);
 
-    private string WhyOut(string fix) => plan.LeftOut.FirstOrDefault(left => left.Fix.Id == fix) is { } left ? $"{left.Why}: {left.InWords}" : Item(fix) is null ? "not named" : "in the plan";
+    private string WhyOut(string fix) =>
+        (plan.LeftOut.FirstOrDefault(left => left.Fix.Id == fix) is { } left ? $"{left.Why}: {left.InWords}" : Item(fix) is null ? "not named" : "in the plan") + $"; {Causes(fix)}";
+
+    // A fix is as good as the belief in its causes, so its failure tells what spoke for and against each of them.
+    private string Causes(string fix) => string.Join("; ", pack.Fix(fix)!.ActsOn.Keys.Select(cause => $"{cause} {Because(cause)}"));
+
+    private string WhyState(string gate)
+    {
+        GateStatus status = plan.Gates.First(one => one.Gate.Id == gate);
+        return $"triggers: {Listed(status.Triggers.Select(trigger => trigger.InWords))}; must know: {Listed(status.Open.Select(open => open.Ask))}";
+    }
 
     private string StateOf(string gate) => plan.Gates.First(status => status.Gate.Id == gate).State switch
     {
@@ -83,6 +93,13 @@ internal sealed class CaseRun
         _ => "not concerned",
     };
 
-    private string Because(string cause) =>
-        $"{beliefs.Probability(cause):0.00} from {Prior(cause):0.00}; " + string.Join(", ", beliefs.Reasons(cause).Select(reason => $"{reason.Observation} {reason.Answer} {reason.LogOdds:+0.00;-0.00}"));
+    private string Because(string cause)
+    {
+        IReadOnlyList<Reason> reasons = beliefs.Reasons(cause);
+        return $"{beliefs.Probability(cause):0.00} from {Prior(cause):0.00}; for: {Said(reasons.Where(reason => reason.LogOdds > 0))}; against: {Said(reasons.Where(reason => reason.LogOdds < 0))}";
+    }
+
+    private static string Said(IEnumerable<Reason> reasons) => Listed(reasons.Select(reason => $"{reason.Observation} {reason.Answer} {reason.LogOdds:+0.00;-0.00}"));
+
+    private static string Listed(IEnumerable<string> parts) => string.Join(", ", parts) is { Length: > 0 } all ? all : "nothing";
 }
