@@ -66,15 +66,16 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
 
     private Question How(QuestionKey key)
     {
-        IEnumerable<Choice> gauges = Places.Select(place => new Choice($"{ReadingKinds.Pressure}:{place}", $"{ProofKind.PressureCoefficient.Title}: {place}"));
-        IEnumerable<Choice> others = ProofKind.All.Where(k => k.Id != ReadingKinds.Pressure).Select(k => new Choice(k.Id, k.Title));
+        Choice[] gauges = [.. Ways(ProofKind.PressureCoefficient)];
+        IEnumerable<Choice> others = ProofKind.All.Where(k => k != ProofKind.PressureCoefficient).SelectMany(Ways);
         return new(
             key, Heading, key.Id.Length == 0 ? "Where were pressures read?" : $"How was it measured: {pack.Fix(key.Id)?.Title}?", "Each way sees other changes, and misses others.",
             string.Join(" ", ProofKind.All.Select(k => $"{k.Title}: does not see {Lower(k.DoesNotSee)}")),
-            key.Id.Length == 0 ? [.. gauges] : [new(ReadingKinds.Runs, "coast-down runs, from a file"), .. gauges, .. others]);
+            key.Id.Length == 0 ? gauges : [new(ReadingKinds.Runs, "coast-down runs, from a file"), .. gauges, .. others]);
     }
 
-    private static readonly string[] Places = [GaugeWords.ScreenBase, GaugeWords.Vent, GaugeWords.Glass];
+    private static IEnumerable<Choice> Ways(ProofKind kind) =>
+        kind.Places.Count == 0 ? [new(kind.Id, kind.Title)] : kind.Places.Select(place => new Choice($"{kind.Id}:{place}", $"{kind.Title}: {place}"));
 
     private Question Runs(QuestionKey key) => new(
         key, Heading, $"Which run files hold the runs without and with it: {pack.Fix(key.Id)?.Title}?", "They are read, compared, and the result is kept; the files stay where they are.",
@@ -154,14 +155,16 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
         QuestionKey here = new(QuestionKind.ProofValue, reading.Id);
         ProofKind kind = ProofKind.Find(reading.Kind)!;
         string written = text.Trim();
-        if (kind.Input.Read(written).TryGet(out ProofValue value, out TextTrouble? trouble))
+        if (!kind.Input.Read(written).TryGet(out ProofValue value, out TextTrouble? trouble))
         {
-            return value.After is null && reading.Kind != ReadingKinds.Pressure
-                ? ([], new("it is not said whether that is without or with the change", $"write before or after in front: after {written}"), here)
-                : ([new AddReadingValue(reading.Id, written) { InWords = $"{kind.Title}: {written}" }], null, here);
+            return ([], new(trouble.What, trouble.Mend), here);
         }
 
-        return ([], new(trouble.What, trouble.Mend), here);
+        return value.After is null && kind != ProofKind.PressureCoefficient
+            ? ([], new("it is not said whether that is without or with the change", $"write before or after in front: after {written}"), here)
+            : kind.SpeedNeeded && value.Speed is null
+            ? ([], new("it is not said at which speed", $"write it last: {written} at 110 km/h"), here)
+            : ([new AddReadingValue(reading.Id, written) { InWords = $"{kind.Title}: {written}" }], null, here);
     }
 
     // '3 x 8 at 80 km/h, roof.mp4 at 1:10': size, speed, and the film if there is one.

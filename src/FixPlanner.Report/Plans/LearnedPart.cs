@@ -28,9 +28,27 @@ public static class LearnedPart
         yield return new Heading(2, "What the measurements taught");
         yield return new Table(
             ["Fix", "Quantity", "Believed before", "Measured", "Believed now", "Verdict"],
-            [.. a.Learned.Select(x => (IReadOnlyList<string>)[Prose.Plain(x.Measured.Fix.Title), Quantity(x), Range(x.Prior), Range(x.Result), Range(x.Posterior), x.Measured.Verdict.Key()])]);
+            [.. a.Learned.Select(x => (IReadOnlyList<string>)[Prose.Plain(x.Measured.Fix.Title), Quantity(x), .. SideBySide(x).Select(side => side.Range), x.Measured.Verdict.Key()])]);
         yield return new Bullets([.. a.Learned.SelectMany(Sentences)]);
         yield return new Paragraph("Ranges are 95 %: 2.5 in 100 lie below the first figure, 2.5 above the second. Only drives on a closed road or private ground count as tests; local law decides.");
+    }
+
+    /// <summary>Belief before, measurement and belief after it, with their names; the same in every face.</summary>
+    /// <param name="x">What was learned.</param>
+    /// <returns>Three names, each with its range; the unit stands beside the quantity.</returns>
+    public static IReadOnlyList<(string Name, string Range)> SideBySide(LearnedEffect x)
+    {
+        ArgumentNullException.ThrowIfNull(x);
+        return [("Believed before", Range(x.Prior)), ("Measured", Range(x.Result)), ("Believed now", Range(x.Posterior))];
+    }
+
+    /// <summary>The quantity with its unit.</summary>
+    /// <param name="x">What was learned.</param>
+    /// <returns>For instance 'drag area, m2'.</returns>
+    public static string Quantity(LearnedEffect x)
+    {
+        ArgumentNullException.ThrowIfNull(x);
+        return x.Unit.Length > 0 ? $"{x.Title}, {x.Unit}" : x.Title;
     }
 
     /// <summary>What one measurement taught, in sentences.</summary>
@@ -91,8 +109,6 @@ public static class LearnedPart
             json.Number("after", cause.After);
         });
     });
-
-    private static string Quantity(LearnedEffect x) => x.Unit.Length > 0 ? $"{x.Title}, {x.Unit}" : x.Title;
 
     private static string Range(ConfidenceInterval interval) =>
         $"{Signed(interval.Estimate)} ({Signed(interval.Low)} to {Signed(interval.High)})";

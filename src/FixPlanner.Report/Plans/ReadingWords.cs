@@ -1,5 +1,6 @@
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Measurement.Comparing;
+using FixPlanner.Core.Measurement.Learning;
 using FixPlanner.Core.Measurement.Proofs;
 using FixPlanner.Core.Measurement.Tufts;
 
@@ -41,6 +42,11 @@ public static class ReadingWords
         else
         {
             said.AddRange(GaugeWords.Of(reading, s));
+        }
+
+        if (MeasuredEffect.WhyNoBelief(reading, s) is { Length: > 0 } why)
+        {
+            said.Add($"It moves no belief: {why}.");
         }
 
         if (TuftWords.GridOf(reading) is { } grid)

@@ -1,5 +1,6 @@
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Planning;
 using FixPlanner.Files.Logbooks;
 using FixPlanner.Plain;
 using FixPlanner.Wizard;
@@ -49,6 +50,52 @@ public sealed class ProofJourneyTests
         Assert.Contains("So far: shown-better", Plain(plain, typed), StringComparison.Ordinal);
         Assert.Equal(File.ReadAllText(wizard), File.ReadAllText(plain));
         Assert.Contains("state: proven", File.ReadAllText(plain), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("fuel", "before 1.42 kg over 20 km at 100 km/h", "after 1.31 kg over 20 km at 100 km/h", "drag area")]
+    [InlineData("ride_height:rear", "before 206 mm against 200 mm at 110 km/h", "after 200 mm against 200 mm at 110 km/h", "rear lift coefficient")]
+    [InlineData("pressure:rear glass", "before 150 Pa at 100 km/h", "after 90 Pa at 100 km/h", "outward load on the rear glass")]
+    [InlineData("pressure:vent", "before 40 Pa at 80 km/h", "after 160 Pa at 80 km/h", "fresh air (plus is better)")]
+    [InlineData("temperature", "before 96 C outside 18 C", "after 84 C outside 18 C", "engine cooling (plus is better)")]
+    [InlineData("dirt", "before 60 of 100", "after 20 of 100", "clean glass (plus is cleaner)")]
+    public void Each_way_of_measuring_moves_belief_and_is_kept_the_same_by_both_faces(string way, string before, string after, string quantity)
+    {
+        using JobFiles files = new();
+        string fix = JobFiles.Pack.Fixes.First(f => f.Effects.Any(e => EffectNames.Title(e.On) == quantity && e.Likely != 0)).Id;
+        string[] values = [before, after, after, before, before, after, after, before];
+        string wizard = Car(files, "wizard", fix);
+        using (OpenLogbook book = OpenLogbook.Open(wizard, JobFiles.Pack, out _)!)
+        {
+            WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
+            program.Begin();
+            ToProof(program);
+            program.Update(new Opened("proof", "ProofOf"));
+            program.Update(new Answered("", fix, false));
+            program.Update(new Answered("", way, false));
+            foreach (string value in values)
+            {
+                program.Update(new Entered("", value));
+            }
+
+            ListModel proof = Assert.IsType<ListModel>(program.Update(new Entered("", "")).Screen);
+            RowModel learned = Assert.Single(proof.Rows, r => r.Id?.StartsWith($"learned:{fix}:", StringComparison.Ordinal) == true);
+            Assert.Contains(quantity, learned.Cells[0], StringComparison.Ordinal);
+            Assert.Equal(["Believed before", "Measured", "Believed now"], learned.Detail!().Take(3).Select(line => line.Text.Split(':')[0]));
+        }
+
+        string plain = Car(files, "plain", fix);
+        Plain(plain, ["1", HowNumber(way), .. values, "", "q"]);
+        Assert.Equal(File.ReadAllText(wizard), File.ReadAllText(plain));
+    }
+
+    [Fact]
+    public void A_ride_height_without_its_speed_is_refused_with_what_would_do()
+    {
+        using JobFiles files = new();
+        (string path, _) = Car(files, "slow");
+        string said = Plain(path, ["1", HowNumber("ride_height:rear"), "before 206 mm against 200 mm", "", "q"]);
+        Assert.Contains("Not taken: it is not said at which speed. write it last: before 206 mm against 200 mm at 110 km/h", said, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -132,11 +179,13 @@ public sealed class ProofJourneyTests
         Assert.Equal(["before 74 dB(A)"], Assert.Single(book.Logbook.Readings).Values);
     }
 
-    private static (string Path, string Fix) Car(JobFiles files, string name)
+    private static (string Path, string Fix) Car(JobFiles files, string name) => (Car(files, name, Noisy), Noisy);
+
+    private static string Car(JobFiles files, string name, string fix)
     {
         string path = files.New($"{name}.logbook.yaml");
-        File.WriteAllText(path, "logbook: 1\ncar:\n  name: One\n  body_style: square-back estate\n  mass_kg: 1010 kg\naims: {quiet: 2, fuel: 1}\nwork:\n  - {fix: roof-tail-lip, state: trial, date: 2026-06-01}   # foam\n".Replace("roof-tail-lip", Noisy, StringComparison.Ordinal));
-        return (path, Noisy);
+        File.WriteAllText(path, "logbook: 1\ncar:\n  name: One\n  body_style: square-back estate\n  mass_kg: 1010 kg\naims: {quiet: 2, fuel: 1}\nwork:\n  - {fix: roof-tail-lip, state: trial, date: 2026-06-01}   # foam\n".Replace("roof-tail-lip", fix, StringComparison.Ordinal));
+        return path;
     }
 
     // A fix of the pack that is said to quieten the car.

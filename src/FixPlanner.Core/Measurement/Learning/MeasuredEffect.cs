@@ -33,23 +33,59 @@ public sealed record MeasuredEffect(Fix Fix, EffectOn On, double Estimate, doubl
         }
 
         return [.. s.Logbook.Readings
-            .Select(reading => One(reading, s)).OfType<MeasuredEffect>()
+            .Select(reading => One(reading, s, out _)).OfType<MeasuredEffect>()
             .GroupBy(m => (m.Fix.Id, m.On))
             .Select(group => Joined([.. group], s))
             .OrderBy(m => m.Fix.Id, StringComparer.Ordinal).ThenBy(m => m.On)];
     }
 
-    private static MeasuredEffect? One(Reading reading, Situation s)
+    /// <summary>Why a reading with a result moves no belief.</summary>
+    /// <param name="reading">The reading.</param>
+    /// <param name="s">What is known.</param>
+    /// <returns>The reason; empty when it moves one, and while it has no result.</returns>
+    public static string WhyNoBelief(Reading reading, Situation s)
     {
-        MeasuredChange? change = reading.Result ?? ProofResult.Of(reading)?.AsChange;
-        if (change is null || reading.Fix is null || s.Pack.Fix(reading.Fix) is not { } fix || PackUnits.Of(change, fix, s) is not { } unit
-            || Verdicts.Find(change.Verdict) is not { } verdict || !(change.High > change.Low))
+        ArgumentNullException.ThrowIfNull(reading);
+        ArgumentNullException.ThrowIfNull(s);
+        return ResultOf(reading) is null ? ""
+            : reading.Fix is null || s.Pack.Fix(reading.Fix) is not { } fix ? "it is not said which fix made the difference"
+            : One(reading, s, out string whyNot) is not { } one ? whyNot
+            : fix.Effects.All(e => e.On != one.On) ? "the rule pack states no effect of this fix on that quantity" : "";
+    }
+
+    private static MeasuredChange? ResultOf(Reading reading) => reading.Result ?? ProofResult.Of(reading)?.AsChange;
+
+    private static MeasuredEffect? One(Reading reading, Situation s, out string whyNot)
+    {
+        whyNot = "";
+        if (ResultOf(reading) is not { } change || reading.Fix is null || s.Pack.Fix(reading.Fix) is not { } fix
+            || Verdicts.Find(change.Verdict) is not { } verdict || !(change.High > change.Low)
+            || PackUnits.Of(change, reading, fix, s, out whyNot) is not { } unit)
         {
             return null;
         }
 
-        return new(fix, unit.On, unit.Factor * change.Estimate, Math.Abs(unit.Factor) * (change.High - change.Low) / (2 * TwoSided95), verdict, [reading]);
+        double error = Math.Abs(unit.Factor) * (change.High - change.Low) / (2 * TwoSided95);
+        double doubt = unit.Factor * change.Estimate * unit.Doubt;
+        return new(fix, unit.On, unit.Factor * change.Estimate, Math.Sqrt((error * error) + (doubt * doubt)), Counted(verdict, reading, fix, unit, s), [reading]);
     }
+
+    // Nobody named the change sought, and what this way of measuring calls worthwhile is more than the fix is expected to bring: that so much was
+    // not reached says nothing of the fix.
+    private static Verdict Counted(Verdict verdict, Reading reading, Fix fix, PackMeasure unit, Situation s)
+    {
+        if (verdict != Verdict.NoChangeAbove || reading.Planned is not null || ProofResult.Of(reading) is not { } result)
+        {
+            return verdict;
+        }
+
+        double expected = fix.Effects.Where(e => e.On == unit.On).Select(e => Math.Abs(e.Likely)).FirstOrDefault();
+        return result.Planned * Math.Abs(unit.Factor) > 1.001 * Math.Max(Step(unit.On, s), expected) ? Verdict.TooWeak : verdict;
+    }
+
+    // The pack's worthwhile step in the unit of its effects.
+    private static double Step(EffectOn on, Situation s) =>
+        s.Pack.Scales.WorthwhileSteps.GetValueOrDefault(on, 1) * (on == EffectOn.Drag ? 100 / CarEstimate.Of(s).DragAreaSquareMetres.Likely : 1);
 
     // Each reading weighs by its own error; the verdict of the whole is taken anew, with the pack's worthwhile step as the change sought.
     private static MeasuredEffect Joined(IReadOnlyList<MeasuredEffect> readings, Situation s)
@@ -63,9 +99,8 @@ public sealed record MeasuredEffect(Fix Fix, EffectOn On, double Estimate, doubl
         double estimate = readings.Sum(m => m.Estimate / (m.StandardError * m.StandardError)) / weight;
         double error = 1 / Math.Sqrt(weight);
         MeasuredEffect joined = readings[0] with { Estimate = estimate, StandardError = error, Readings = [.. readings.SelectMany(m => m.Readings)] };
-        double sought = s.Pack.Scales.WorthwhileSteps.GetValueOrDefault(joined.On, 1) * (joined.On == EffectOn.Drag ? 100 / CarEstimate.Of(s).DragAreaSquareMetres.Likely : 1);
         ConfidenceInterval equivalence = new(estimate, estimate - (OneSided95 * error), estimate + (OneSided95 * error));
         Better better = Sense.Of(joined.On) > 0 ? Better.More : Better.Less;
-        return joined with { Verdict = Verdicts.Of(joined.Interval, equivalence, StudentT.NoncentralityFor(0.80, 1000, 0.05) * error, sought, better) };
+        return joined with { Verdict = Verdicts.Of(joined.Interval, equivalence, StudentT.NoncentralityFor(0.80, 1000, 0.05) * error, Step(joined.On, s), better) };
     }
 }

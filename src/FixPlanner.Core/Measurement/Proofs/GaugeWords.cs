@@ -32,9 +32,8 @@ public static class GaugeWords
             return [];
         }
 
-        PressureReading[] values = [.. reading.Values.Select(text => ProofKind.PressureCoefficient.Input.Read(text))
-            .Where(read => read.Trouble is null)
-            .Select(read => read.TryGet(out ProofValue value, out _) ? new PressureReading(AirSpeed.FromMetresPerSecond(value.With!.Value.BaseValue), PressureDifference.FromPascals(value.Value.BaseValue)) : default)
+        PressureReading[] values = [.. ProofResult.Typed(reading, ProofKind.PressureCoefficient)
+            .Select(value => new PressureReading(AirSpeed.FromMetresPerSecond(value.With!.Value.BaseValue), PressureDifference.FromPascals(value.Value.BaseValue)))
             .Where(value => value.Speed.MetresPerSecond > 0)];
         return values.Length == 0 ? [] : reading.Place switch
         {

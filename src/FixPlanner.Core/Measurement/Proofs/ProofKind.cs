@@ -19,8 +19,8 @@ public sealed partial record ProofKind(
     /// <summary>How a value is typed.</summary>
     public required ProofInput Input { get; init; }
 
-    /// <summary>From what was typed and what goes with it, both in base units, to a number in the unit of this kind; null when something it needs is missing.</summary>
-    public required Func<double, double?, ProofSetting, double?> InUnit { get; init; }
+    /// <summary>One value as a number in the unit of this kind, with what holds for all values of the reading; null when something it needs is missing.</summary>
+    public required Func<ProofValue, ProofSetting, double?> Number { get; init; }
 
     /// <summary>How it is done so that the error holds.</summary>
     public required string How { get; init; }
@@ -34,6 +34,15 @@ public sealed partial record ProofKind(
     /// <summary>Where the error comes from: read, or common practice.</summary>
     public required string Basis { get; init; }
 
+    /// <summary>Where it can be read, when the place decides what the result means: words for the logbook; none where it does not matter.</summary>
+    public IReadOnlyList<string> Places { get; init; } = [];
+
+    /// <summary>Places at which less is better although more is elsewhere.</summary>
+    public IReadOnlyList<string> LessIsBetterAt { get; init; } = [];
+
+    /// <summary>The speed must be typed with each value: the result means nothing without it.</summary>
+    public bool SpeedNeeded { get; init; }
+
     /// <summary>Every kind, in the order in which they are offered.</summary>
     public static IReadOnlyList<ProofKind> All => [PressureCoefficient, Sound, Fuel, RideHeight, Temperature, Dirt];
 
@@ -42,6 +51,11 @@ public sealed partial record ProofKind(
     /// <returns>The kind, or null for runs, grids and unknown words.</returns>
     public static ProofKind? Find(string id) => All.FirstOrDefault(kind => kind.Id == id);
 
+    /// <summary>The good side at a place.</summary>
+    /// <param name="place">As the logbook says it, or null.</param>
+    /// <returns>The good side.</returns>
+    public Better BetterAt(string? place) => place is not null && LessIsBetterAt.Contains(place) ? Better.Less : Better;
+
     /// <summary>Compares values taken before with values taken after.</summary>
     /// <param name="values">In the order in which they were taken.</param>
     /// <param name="planned">Change sought; the worthwhile one when not given.</param>
@@ -49,12 +63,6 @@ public sealed partial record ProofKind(
     /// <returns>The comparison, or null with fewer than two values on a side.</returns>
     public ValueComparison? Compare(IReadOnlyList<MeasuredValue> values, double? planned = null, Better? better = null) =>
         ValueComparison.Of(values, new(planned ?? Worthwhile, better ?? Better, InstrumentError));
-
-    /// <summary>One value as a number in the unit of this kind.</summary>
-    /// <param name="typed">As typed.</param>
-    /// <param name="setting">What holds for all values of the reading.</param>
-    /// <returns>The number; null when something it needs is missing.</returns>
-    public double? Number(ProofValue typed, ProofSetting setting) => InUnit(typed.Value.BaseValue, typed.With?.BaseValue, setting);
 
     /// <summary>The unit in which a change sought is written.</summary>
     public UnitKind PlannedKind => Input.Kind switch

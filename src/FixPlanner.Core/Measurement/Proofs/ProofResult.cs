@@ -32,30 +32,27 @@ public sealed record ProofResult(
             return null;
         }
 
-        ProofValue[] typed = [.. reading.Values.Select(text => kind.Input.Read(text)).Where(read => read.Trouble is null).Select(read => read.TryGet(out ProofValue value, out _) ? value : default).Where(value => value.After is not null)];
+        ProofValue[] typed = [.. Typed(reading, kind).Where(value => value.After is not null)];
         double? planned = reading.Planned is { } sought && QuantityText.Read(sought, kind.PlannedKind).TryGet(out Amount amount, out _) ? Math.Abs(amount.BaseValue) : null;
-        return kind == ProofKind.Dirt ? OfDirt(typed, planned) : OfValues(kind, typed, SettingOf(reading, typed), planned);
+        return kind == ProofKind.Dirt ? OfDirt(typed, planned) : OfValues(kind, typed, reading, planned);
     }
 
-    /// <summary>What holds for all values of a reading.</summary>
-    internal static ProofSetting SettingOf(Reading reading, IReadOnlyList<ProofValue> typed)
-    {
-        RoadSpeed? speed = typed.Select(value => value.With).FirstOrDefault(with => with?.Unit.Kind == UnitKind.Speed) is { } first ? RoadSpeed.FromMetresPerSecond(first.BaseValue) : null;
-        Stiffness rate = reading.AxleRate is { } text && QuantityText.Read(text, UnitKind.ForcePerLength).TryGet(out Amount amount, out _) ? Stiffness.FromNewtonsPerMetre(amount.BaseValue) : ProofSetting.UsualAxleRate;
-        return new(speed, rate, ProofSetting.UsualAir);
-    }
+    /// <summary>The values of a reading that can be read.</summary>
+    internal static IEnumerable<ProofValue> Typed(Reading reading, ProofKind kind) =>
+        reading.Values.Select(text => kind.Input.Read(text)).Where(read => read.Trouble is null).Select(read => read.TryGet(out ProofValue value, out _) ? value : default);
 
-    private static ProofResult? OfValues(ProofKind kind, ProofValue[] typed, ProofSetting setting, double? planned)
+    private static ProofResult? OfValues(ProofKind kind, ProofValue[] typed, Reading reading, double? planned)
     {
+        ProofSetting setting = ProofSetting.Of(reading, typed);
         MeasuredValue[] values = [.. typed.Select((value, i) => (Number: kind.Number(value, setting), After: value.After == true, Place: i)).Where(x => x.Number is not null).Select(x => new MeasuredValue(x.Number!.Value, x.After, x.Place))];
-        if (kind.Compare(values, planned) is not { } comparison)
+        if (kind.Compare(values, planned, kind.BetterAt(reading.Place)) is not { } comparison)
         {
             return null;
         }
 
         return new(
             kind, comparison.Decisive, comparison.Before.Mean, comparison.SmallestShown, comparison.Rules.Planned, comparison.Verdict,
-            VerdictWords.Sentence(comparison, kind.Quantity, kind.Unit), VerdictWords.WhatItWouldTake(comparison, kind.Unit, kind.Each), WarningsOf(comparison));
+            VerdictWords.Sentence(comparison, kind.Quantity, kind.Unit), VerdictWords.WhatItWouldTake(comparison, kind.Unit, kind.Each), [.. WarningsOf(comparison), .. MissingOf(kind, typed, setting)]);
     }
 
     private static ProofResult? OfDirt(ProofValue[] typed, double? planned)
@@ -74,6 +71,10 @@ public sealed record ProofResult(
             ProofKind.Dirt, change, before.Share.Estimate, smallest, sought, verdict,
             VerdictWords.Sentence(verdict, change, smallest, sought, ProofKind.Dirt.Quantity, ""), verdict is Verdict.TooWeak or Verdict.NotShown ? "Count more squares, on another wet day as well." : "", []);
     }
+
+    private static IEnumerable<string> MissingOf(ProofKind kind, ProofValue[] typed, ProofSetting setting) =>
+        kind.SpeedNeeded && setting.Speed is null ? ["No speed is written: 110 km/h is taken."]
+        : kind.SpeedNeeded && typed.Any(value => value.Speed is null) && typed.Any(value => value.Speed is not null) ? ["Some values carry no speed: they count as they are."] : [];
 
     private static List<string> WarningsOf(ValueComparison comparison)
     {

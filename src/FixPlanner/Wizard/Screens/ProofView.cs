@@ -43,13 +43,10 @@ internal static class ProofView
     public static QuestionModel Numbered(QuestionModel model, Question question, Logbook logbook) =>
         question.Key.Kind == QuestionKind.ProofValue ? model with { Id = $"{model.Id}#{logbook.Readings.First(r => r.Id == question.Key.Id).Values.Count}" } : model;
 
-    private static RowModel Learned(LearnedEffect x)
-    {
-        string unit = x.Unit.Length > 0 ? $" {x.Unit}" : "";
-        string Range(Core.Measurement.Statistics.ConfidenceInterval i) => $"{VerdictWords.Number(i.Estimate)} ({VerdictWords.Number(i.Low)} to {VerdictWords.Number(i.High)}){unit}";
-        return new($"learned:{x.Measured.Fix.Id}:{x.Key}", [$"{Prose.Plain(x.Measured.Fix.Title)}, {x.Title}", x.WorkState?.ToString().ToLowerInvariant() ?? x.Measured.Verdict.Key()],
-            () => [Lines.Named("Believed before", Range(x.Prior)), Lines.Named("Measured", Range(x.Result)), Lines.Named("Believed now", Range(x.Posterior)), .. LearnedPart.Sentences(x).Select(Lines.Of)]);
-    }
+    private static RowModel Learned(LearnedEffect x) => new(
+        $"learned:{x.Measured.Fix.Id}:{x.Key}",
+        [$"{Prose.Plain(x.Measured.Fix.Title)}, {LearnedPart.Quantity(x)}", x.WorkState?.ToString().ToLowerInvariant() ?? x.Measured.Verdict.Key()],
+        () => [.. LearnedPart.SideBySide(x).Select(side => Lines.Named(side.Name, side.Range)), .. LearnedPart.Sentences(x).Select(Lines.Of)]);
 
     private static RowModel Reading(Reading r, int number, Assessment a)
     {

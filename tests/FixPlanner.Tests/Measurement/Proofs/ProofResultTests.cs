@@ -15,7 +15,7 @@ public sealed class ProofResultTests
         ProofKind kind = ProofKind.Find(id)!;
         Assert.True(kind.Input.Read($"before {kind.Input.Example}").TryGet(out ProofValue value, out _));
         Assert.False(value.After);
-        Assert.NotNull(kind.Number(value, ProofResult.SettingOf(Reading(id), [value])));
+        Assert.NotNull(kind.Number(value, ProofSetting.Of(Reading(id), [value])));
         Assert.All([kind.How, kind.DoesNotSee, kind.Basis, kind.Caution, kind.Title], text => Assert.NotEmpty(text));
     }
 
