@@ -33,8 +33,12 @@ public readonly record struct Spread(double Low, double Likely, double High)
 
         double mean = sum / draws.Length;
         draws.Sort();
-        return new(Math.Min(SortedQuantile(draws, 0.05), mean), mean, Math.Max(SortedQuantile(draws, 0.95), mean));
+        return OfSorted(draws, mean);
     }
+
+    /// <summary>The same from sorted draws and their mean.</summary>
+    internal static Spread OfSorted(ReadOnlySpan<double> sorted, double mean) =>
+        new(Math.Min(SortedQuantile(sorted, 0.05), mean), mean, Math.Max(SortedQuantile(sorted, 0.95), mean));
 
     /// <summary>Quantile of sorted draws by straight lines between order statistics (the usual definition 7).</summary>
     /// <param name="sorted">Ascending values, at least one.</param>

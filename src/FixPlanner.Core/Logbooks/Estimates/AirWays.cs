@@ -12,11 +12,11 @@ internal static class AirWays
     /// <summary>The day on which loads are told: cold and still, the gust comes with the load; speed to be set.</summary>
     public static AirOnCar Day { get; } = new(default, LoadAir.ColdDay, Temperature.FromDegreesCelsius(-10));
 
-    /// <summary>The network with the fixes done; the same object when none of them touches it.</summary>
-    public static UncertainNetwork With(UncertainNetwork network, IEnumerable<Fix> fixes)
+    /// <summary>The network with work done on these ways; the same object when there are none.</summary>
+    public static UncertainNetwork With(UncertainNetwork network, IEnumerable<AirWay> work)
     {
         // Several fixes on one way: what is left multiplies where both close it, and the largest counts where both open it.
-        ILookup<string, AirWay> ways = fixes.SelectMany(f => f.AirWays).ToLookup(w => w.Opening);
+        ILookup<string, AirWay> ways = work.ToLookup(w => w.Opening);
         if (ways.Count == 0)
         {
             return network;
@@ -27,10 +27,13 @@ internal static class AirWays
         return added.Length > 0 && network.Openings.All(o => o.Likely.Id != OldCarVents.CabinOut) ? changed.With(Scaled(OldCarVents.UsualOutlet, added)) : changed;
     }
 
+    /// <summary>What a set of fixes does to the ways of the air.</summary>
+    public static IReadOnlyList<AirWay> Of(IEnumerable<Fix> fixes) => [.. fixes.SelectMany(f => f.AirWays)];
+
     /// <summary>The network with, on each way, the one fix that closes it most: what sealing can do at most, without counting one gap twice.</summary>
-    public static UncertainNetwork Best(UncertainNetwork network, IEnumerable<Fix> seals)
+    public static UncertainNetwork Best(UncertainNetwork network, IEnumerable<AirWay> seals)
     {
-        Dictionary<string, AirWay> tightest = seals.SelectMany(f => f.AirWays).GroupBy(w => w.Opening).ToDictionary(g => g.Key, g => g.MinBy(w => w.LeftShare.Likely)!);
+        Dictionary<string, AirWay> tightest = seals.GroupBy(w => w.Opening).ToDictionary(g => g.Key, g => g.MinBy(w => w.LeftShare.Likely)!);
         return network.Changed(o => tightest.TryGetValue(o.Likely.Id, out AirWay? way) ? Scaled(o, [way]) : o);
     }
 

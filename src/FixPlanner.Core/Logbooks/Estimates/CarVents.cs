@@ -1,3 +1,5 @@
+using FixPlanner.Core.Physics.Catalogue;
+using FixPlanner.Core.Physics.Uncertainty;
 using FixPlanner.Core.Physics.Vents;
 using FixPlanner.Core.Quantities;
 
@@ -10,7 +12,35 @@ public sealed record CarVents(OldCarFacts Facts, IReadOnlyList<string> Unknown)
 {
     /// <summary>The network of the car as it is.</summary>
     /// <returns>With its ranges.</returns>
-    public UncertainNetwork Network() => OldCarVents.Build(Facts);
+    public UncertainNetwork Network() => Networks.Now;
+
+    /// <summary>For each vent which way it blows, where it turns, why, and how sure that is.</summary>
+    /// <param name="fastestKmh">Top of the band of speeds, km/h; it begins at 5.</param>
+    /// <returns>One answer for each way of the air.</returns>
+    public IReadOnlyList<VentAnswer> Answers(double fastestKmh) => Networks.Answers(fastestKmh);
+
+    /// <summary>The network as it is and with work done, with what was solved of it.</summary>
+    internal CarNetworks Networks => CarNetworks.Of(Facts);
+
+    /// <summary>What stands behind a figure of the network.</summary>
+    /// <param name="name">Model of the catalogue.</param>
+    /// <param name="more">Inputs beside those of the network.</param>
+    /// <returns>Formula, source and inputs.</returns>
+    internal FigureOrigin Origin(string name, params ReadOnlySpan<FigureInput> more)
+    {
+        PhysicsModel model = ModelCatalogue.Find(name)!;
+        return new(name, model.Formula, model.Source, model.Validity, [.. Networks.Now.Inputs.Where(i => !i.Value.IsCertain).Select(Input), .. more]);
+    }
+
+    private FigureInput Input(UncertainInput input)
+    {
+        bool size = input.Name.StartsWith("size of", StringComparison.Ordinal);
+        bool known = (input.Name.EndsWith(OldCarVents.CabinIn, StringComparison.Ordinal) && Facts.CabinInletArea is not null && size)
+            || (input.Name.EndsWith(OldCarVents.CabinOut, StringComparison.Ordinal) && Facts.CabinOutletArea is not null && size)
+            || (input.Name.EndsWith("seals", StringComparison.Ordinal) && Facts.Seals != SealState.NotKnown && size);
+        Triangle range = new(input.Value.Quantile(0.05), input.Value.Likely, input.Value.Quantile(0.95));
+        return new(input.Name, input.Name, "", range, size ? "as a factor on the usual size, from memory and what was seen" : "pressure coefficient there, from memory of tunnel plots", known);
+    }
 
     /// <summary>Reads facts and findings.</summary>
     /// <param name="s">What is known.</param>

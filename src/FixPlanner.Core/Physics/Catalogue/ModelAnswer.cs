@@ -5,21 +5,23 @@ public sealed class ModelAnswer
 {
     private static readonly Dictionary<string, string> NoWords = [];
 
-    // A model answers thousands of draws of which only the numbers are read: room is made for what is said only.
-    private readonly Dictionary<string, double> numbers;
+    // A model answers thousands of draws of which only the numbers are read, in their order: the rest is made when it is asked for.
+    private readonly (string Name, double Value)[] outputs;
+    private Dictionary<string, double>? numbers;
+    private List<(string Name, Func<string> Word)>? said;
     private Dictionary<string, string>? words;
     private List<string>? warnings;
 
-    private ModelAnswer(int count) => numbers = new(count);
+    private ModelAnswer((string Name, double Value)[] outputs) => this.outputs = outputs;
 
     /// <summary>Why there is no answer, in plain words with range and unit; null when there is one.</summary>
     public string? Impossible { get; private init; }
 
     /// <summary>Output name to value in its unit. Not a number stands for "there is none" (a speed of turning that does not exist).</summary>
-    public IReadOnlyDictionary<string, double> Numbers => numbers;
+    public IReadOnlyDictionary<string, double> Numbers => numbers ??= outputs.ToDictionary(o => o.Name, o => o.Value);
 
     /// <summary>Output name to word.</summary>
-    public IReadOnlyDictionary<string, string> Words => words ?? NoWords;
+    public IReadOnlyDictionary<string, string> Words => said is null ? NoWords : words ??= said.ToDictionary(w => w.Name, w => w.Word());
 
     /// <summary>What the reader must know beside the figures.</summary>
     public IReadOnlyList<string> Warnings => warnings ?? [];
@@ -27,29 +29,30 @@ public sealed class ModelAnswer
     /// <summary>An answer with its numbers.</summary>
     /// <param name="outputs">Name and value in the unit of the output.</param>
     /// <returns>The answer; words and warnings can be added.</returns>
-    public static ModelAnswer Of(params ReadOnlySpan<(string Name, double Value)> outputs)
-    {
-        ModelAnswer answer = new(outputs.Length);
-        foreach ((string name, double value) in outputs)
-        {
-            answer.numbers.Add(name, value);
-        }
+    public static ModelAnswer Of(params ReadOnlySpan<(string Name, double Value)> outputs) => new(outputs.ToArray());
 
-        return answer;
-    }
+    /// <summary>The value at a place in the order in which the model names its outputs, or of that name where an answer has another order; not a number where there is none.</summary>
+    internal double At(int place, string name) =>
+        place < outputs.Length && (object)outputs[place].Name == (object)name ? outputs[place].Value : Numbers.GetValueOrDefault(name, double.NaN);
 
     /// <summary>The values exclude each other.</summary>
     /// <param name="reason">Plain words, with range and unit.</param>
     /// <returns>An answer without numbers.</returns>
-    public static ModelAnswer ThatIsImpossible(string reason) => new(0) { Impossible = reason };
+    public static ModelAnswer ThatIsImpossible(string reason) => new([]) { Impossible = reason };
 
     /// <summary>Adds a word.</summary>
     /// <param name="name">Output name.</param>
     /// <param name="word">The word.</param>
     /// <returns>This answer.</returns>
-    public ModelAnswer Saying(string name, string word)
+    public ModelAnswer Saying(string name, string word) => Saying(name, () => word);
+
+    /// <summary>Adds a word that is worked out only where somebody reads it.</summary>
+    /// <param name="name">Output name.</param>
+    /// <param name="word">Gives the word.</param>
+    /// <returns>This answer.</returns>
+    public ModelAnswer Saying(string name, Func<string> word)
     {
-        (words ??= []).Add(name, word);
+        (said ??= []).Add((name, word));
         return this;
     }
 

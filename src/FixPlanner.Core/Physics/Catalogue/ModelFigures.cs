@@ -12,6 +12,9 @@ public readonly record struct GivenInput(Triangle Range, string From, bool Known
 /// <summary>One run of a model of the catalogue for one car: its outputs as figures that open into what went in.</summary>
 public sealed class ModelFigures
 {
+    // Runs of the cars that were worked out last: most answers leave most of what goes into a model as it was.
+    private static readonly Kept<string, ModelFigures?> Recent = new(96);
+
     private readonly PhysicsModel model;
     private readonly ModelOutcome outcome;
     private readonly FigureOrigin origin;
@@ -27,8 +30,13 @@ public sealed class ModelFigures
     {
         PhysicsModel model = ModelCatalogue.Find(name) ?? throw new ArgumentException($"no model is called {name}", nameof(name));
         Dictionary<string, GivenInput> taken = given.Where(g => model.Inputs.Any(i => i.Name == g.Key)).ToDictionary();
+        return Recent.Of(Key(name, taken), () => Run(model, taken));
+    }
+
+    private static ModelFigures? Run(PhysicsModel model, Dictionary<string, GivenInput> taken)
+    {
         ModelOutcome outcome = ModelRun.Of(model, taken.ToDictionary(g => g.Key, g => g.Value.Range));
-        return outcome.Answer is null ? null : new(model, outcome, new(name, model.Formula, model.Source, model.Validity, [.. model.Inputs.Where(i => outcome.Used.ContainsKey(i.Name)).Select(i => Input(i, outcome.Used[i.Name], taken))]) { Warnings = outcome.Warnings });
+        return outcome.Answer is null ? null : new(model, outcome, new(model.Name, model.Formula, model.Source, model.Validity, [.. model.Inputs.Where(i => outcome.Used.ContainsKey(i.Name)).Select(i => Input(i, outcome.Used[i.Name], taken))]) { Warnings = outcome.Warnings });
     }
 
     /// <summary>An output in words; null where the model has none.</summary>
@@ -61,6 +69,9 @@ public sealed class ModelFigures
         double likely = outcome.Answer!.Numbers.GetValueOrDefault(output, double.NaN);
         return drawn?.Spread ?? (double.IsFinite(likely) ? Spread.Certain(likely) : null);
     }
+
+    private static string Key(string name, Dictionary<string, GivenInput> taken) => string.Join('\n', taken.OrderBy(t => t.Key, StringComparer.Ordinal)
+        .Select(t => $"{t.Key} {t.Value.Range.Low:R} {t.Value.Range.Likely:R} {t.Value.Range.High:R} {t.Value.Known} {t.Value.From}").Prepend(name));
 
     private static FigureInput Input(ModelInput input, Triangle used, Dictionary<string, GivenInput> taken) =>
         new(input.Name, input.Meaning, input.Choices.Count > 0 ? "" : input.Unit.Name, used,

@@ -64,7 +64,7 @@ public static class ModelRun
             ModelAnswer answer = model.Compute(new(model.Inputs, values));
             for (int i = 0; i < outputs.Length; i++)
             {
-                outputs[i] = answer.Numbers.GetValueOrDefault(names[i], double.NaN);
+                outputs[i] = answer.At(i, names[i]);
             }
         });
 

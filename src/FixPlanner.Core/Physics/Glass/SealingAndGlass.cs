@@ -28,36 +28,33 @@ public static class SealingAndGlass
     public static IReadOnlyList<GlassAtSpeed> Compare(
         UncertainNetwork before, UncertainNetwork after, PaneInNetwork pane, AirOnCar day, LoadAir load, IReadOnlyList<RoadSpeed> speeds)
     {
-        UncertainInput[] inputs =
-        [
-            new(OutsideInput, Uncertain.Triangular(pane.OutsideCoefficient)),
-            .. before.Inputs,
-            .. after.Inputs,
-        ];
-        return [.. speeds.Select(speed => AtSpeed(before, after, pane, day, load, speed, inputs))];
+        ArgumentNullException.ThrowIfNull(pane);
+        InputDraws draws = new();
+        return [.. speeds.Select(speed =>
+        {
+            AirOnCar air = day with { Speed = RoadSpeed.FromMetresPerSecond(Valid.Positive(speed.MetresPerSecond, "m/s", nameof(speeds))) };
+            return Compare(SolvedDraws.Of(before, air, draws), SolvedDraws.Of(after, air, draws), pane, load);
+        })];
     }
 
-    private static GlassAtSpeed AtSpeed(
-        UncertainNetwork before, UncertainNetwork after, PaneInNetwork pane, AirOnCar day, LoadAir load, RoadSpeed speed, UncertainInput[] inputs)
+    /// <summary>The same for networks that are solved already, in the same air.</summary>
+    internal static GlassAtSpeed Compare(SolvedDraws before, SolvedDraws after, PaneInNetwork pane, LoadAir load)
     {
-        AirOnCar air = day with { Speed = RoadSpeed.FromMetresPerSecond(Valid.Positive(speed.MetresPerSecond, "m/s", nameof(speed))) };
-        LoadAir gusty = load with { Speed = air.AirSpeed, Density = air.Density };
-        NetworkDraws old = new(before, air), now = new(after, air);
-        Propagated drawn = MonteCarlo.Propagate(inputs, 8, (values, outputs) =>
-        {
-            old.Solve(values.Slice(1, before.Inputs.Count));
-            now.Solve(values[(1 + before.Inputs.Count)..]);
-            outputs[0] = old.Coefficient(pane.Compartment, pane.Height);
-            outputs[1] = now.Coefficient(pane.Compartment, pane.Height);
-            outputs[2] = GlassLoad.Of(pane.Pane, outputs[0] - values[0], gusty).Pull.Newtons;
-            outputs[3] = GlassLoad.Of(pane.Pane, outputs[1] - values[0], gusty).Pull.Newtons;
-            outputs[4] = outputs[3] - outputs[2];
-            outputs[5] = outputs[4] / outputs[2];
-            outputs[6] = outputs[0] - values[0];
-            outputs[7] = outputs[1] - outputs[0];
-        });
-        Spread Range(int output) => drawn.Outputs[output].Spread ?? throw new InvalidOperationException("a solved network always has pressures");
-        Spread? share = Range(2).Low > 0 ? Range(5) : null;
-        return new(speed, Range(0), Range(1), Range(6), Range(7), Range(2), Range(3), Range(4), share, drawn.Outputs[3].MattersMost);
+        LoadAir gusty = load with { Speed = before.Air.AirSpeed, Density = before.Air.Density };
+        double peakPa = gusty.PeakPressure.Pascals, area = pane.Pane.Area.SquareMetres;
+        DrawnInput outside = DrawnInput.Of(new(OutsideInput, Uncertain.Triangular(pane.OutsideCoefficient)));
+        double[] Cabin(SolvedDraws solved) => SolvedDraws.Each(draw => solved.Coefficient(draw, pane.Compartment, pane.Height));
+        double[] Pull(double[] cabin) => SolvedDraws.Each(draw => (cabin[draw] - outside.Values[draw]) * peakPa * area);
+        double[] Less(double[] one, double[] other) => SolvedDraws.Each(draw => one[draw] - other[draw]);
+        (double[] old, double[] now) = (Cabin(before), Cabin(after));
+        (double[] pullOld, double[] pullNow) = (Pull(old), Pull(now));
+        double[] change = Less(pullNow, pullOld);
+        Spread pullBefore = DrawnOutput.Range(pullOld);
+        PropagatedOutput pullAfter = DrawnOutput.Summed([outside, .. before.Inputs.Concat(after.Inputs).Distinct()], pullNow);
+        Spread? share = pullBefore.Low > 0 ? DrawnOutput.Summed([], SolvedDraws.Each(draw => change[draw] / pullOld[draw])).Spread : null;
+        return new(
+            RoadSpeed.FromMetresPerSecond(before.Air.Speed.MetresPerSecond), DrawnOutput.Range(old), DrawnOutput.Range(now),
+            DrawnOutput.Range(SolvedDraws.Each(draw => old[draw] - outside.Values[draw])), DrawnOutput.Range(Less(now, old)),
+            pullBefore, pullAfter.Spread ?? throw new InvalidOperationException("a solved network always has pressures"), DrawnOutput.Range(change), share, pullAfter.MattersMost);
     }
 }

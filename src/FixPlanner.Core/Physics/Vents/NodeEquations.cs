@@ -14,8 +14,6 @@ internal sealed class NodeEquations
     private readonly int[] to;
     private readonly FlowLaw[] laws;
     private readonly Opening[] openings;
-    private readonly double dynamicPa;
-    private readonly Angle yaw;
     private readonly double[] densityFrom;
     private readonly double[] densityTo;
     private readonly double[] coefficients;
@@ -23,7 +21,9 @@ internal sealed class NodeEquations
     private readonly double[] balance;
     private readonly double[] step;
     private readonly double[,] matrix;
-    private readonly double typicalPa;
+    private double dynamicPa;
+    private double typicalPa;
+    private Angle yaw;
 
     public NodeEquations(VentNetwork network, AirOnCar air)
     {
@@ -33,8 +33,7 @@ internal sealed class NodeEquations
         (Flows, Drive, Pressures, Densities) = (new double[ways], new double[ways], new double[nodes], new double[nodes]);
         (balance, step, matrix) = (new double[nodes], new double[nodes], new double[nodes, nodes]);
         double outsideDensity = air.Density.KilogramsPerCubicMetre;
-        (openings, dynamicPa, yaw) = ([.. network.Openings], air.DynamicPressure.Pascals, air.Yaw);
-        typicalPa = Math.Max(dynamicPa, 1);
+        openings = [.. network.Openings];
         for (int i = 0; i < nodes; i++)
         {
             Densities[i] = outsideDensity * air.Temperature.Kelvins / network.Compartments[i].Temperature.Kelvins;
@@ -47,8 +46,9 @@ internal sealed class NodeEquations
             densityFrom[j] = from[j] == Outside ? outsideDensity : Densities[from[j]];
             densityTo[j] = to[j] == Outside ? outsideDensity : Densities[to[j]];
             coefficients[j] = opening.PressureCoefficient;
-            Drive[j] = DriveAtRest(j);
         }
+
+        Meet(air);
     }
 
     /// <summary>Pressure of each compartment at road height, Pa.</summary>
@@ -66,13 +66,21 @@ internal sealed class NodeEquations
     /// <summary>Starts the same car and air anew with other laws and pressures at its openings, for one draw.</summary>
     public void Redraw(IReadOnlyList<UncertainOpening> drawn, ReadOnlySpan<double> values)
     {
-        Array.Clear(Pressures);
         for (int j = 0; j < laws.Length; j++)
         {
             coefficients[j] = values[3 * j];
             laws[j] = drawn[j].LawDrawn(values[(3 * j) + 1], values[(3 * j) + 2]);
-            Drive[j] = DriveAtRest(j);
         }
+
+        StartAnew();
+    }
+
+    /// <summary>Starts the same car anew at another speed or in another wind; density and temperature stay.</summary>
+    public void Meet(AirOnCar air)
+    {
+        (dynamicPa, yaw) = (air.DynamicPressure.Pascals, air.Yaw);
+        typicalPa = Math.Max(dynamicPa, 1);
+        StartAnew();
     }
 
     /// <summary>A start that takes every opening as a straight line: right in sign and size for any mix of openings.</summary>
@@ -142,6 +150,43 @@ internal sealed class NodeEquations
         }
 
         Move(length);
+    }
+
+    /// <summary>
+    /// Goes on from the solution at another speed: pressures of the body grow with the dynamic pressure, so the scaled ones are close. False where
+    /// there is nothing to scale.
+    /// </summary>
+    public bool GoOnTo(AirOnCar air)
+    {
+        double scale = air.DynamicPressure.Pascals / dynamicPa;
+        if (!(scale > 0) || double.IsInfinity(scale))
+        {
+            Meet(air);
+            return false;
+        }
+
+        (dynamicPa, yaw) = (air.DynamicPressure.Pascals, air.Yaw);
+        typicalPa = Math.Max(dynamicPa, 1);
+        for (int i = 0; i < Pressures.Length; i++)
+        {
+            Pressures[i] *= scale;
+        }
+
+        for (int j = 0; j < laws.Length; j++)
+        {
+            Drive[j] = DriveAtRest(j) + (from[j] >= 0 ? Pressures[from[j]] : 0) - (to[j] >= 0 ? Pressures[to[j]] : 0);
+        }
+
+        return true;
+    }
+
+    private void StartAnew()
+    {
+        Array.Clear(Pressures);
+        for (int j = 0; j < laws.Length; j++)
+        {
+            Drive[j] = DriveAtRest(j);
+        }
     }
 
     /// <summary>What drives an opening while all compartments are at the pressure of the free air.</summary>

@@ -47,7 +47,7 @@ public static class ScreenBase
             throw new ArgumentException($"opening {vent} does not lead in from the outside", nameof(vent));
         }
 
-        double[] places = [.. Enumerable.Range(0, pieces).Select(i => (((2.0 * i) + 1) / pieces) - 1)];
+        double[] places = Places(pieces);
         IEnumerable<Opening> cut = places.Select((place, i) =>
             Opening.FromOutside($"{vent} piece {i}", whole.To, whole.Law.Scaled(1.0 / pieces), PressureCoefficient(place, middle, outerThird), whole.Height));
         VentNetwork strip = new(network.Compartments, network.Openings.Where(opening => opening.Id != vent).Concat(cut));
@@ -71,22 +71,46 @@ public static class ScreenBase
     public static IReadOnlyList<(double Place, double ShareIn)> Certainty(
         UncertainNetwork network, AirOnCar air, string vent, Triangle middle, Triangle outerThird, int pieces = 15)
     {
+        ArgumentNullException.ThrowIfNull(network);
+        UncertainOpening whole = network.Openings[network.Likely.PlaceOf(vent)];
+        if (whole.Likely.From != Compartment.Outside)
+        {
+            throw new ArgumentException($"opening {vent} does not lead in from the outside", nameof(vent));
+        }
+
+        // The pieces stand at the end, share the size of the whole vent, and take their pressure from the two coefficients.
+        double[] places = Places(pieces);
+        UncertainOpening[] rest = [.. network.Openings.Where(o => o != whole)];
+        UncertainOpening[] all = [.. rest, .. places.Select((_, i) => whole with { Likely = Opening.FromOutside($"{vent} piece {i}", whole.Likely.To, whole.Likely.Law.Scaled(1.0 / pieces), 0, whole.Likely.Height) })];
+        SpeedSweep strip = new(new(network.Likely.Compartments, all.Select(o => o.Likely)), air);
         UncertainInput[] inputs =
         [
             new("screen base, middle", Uncertain.Triangular(middle)),
             new("screen base, outer third", Uncertain.Triangular(outerThird)),
             .. network.Inputs,
         ];
+        int at = 2 + (3 * network.Likely.PlaceOf(vent)), before = 3 * rest.Length;
         int[] takesIn = new int[pieces];
-        IReadOnlyList<ScreenBaseStation> likely = Along(network.Likely, air, vent, middle.Likely, outerThird.Likely, pieces);
+        double[] drawn = new double[3 * all.Length];
         MonteCarlo.Propagate(inputs, 0, (values, _) =>
         {
-            IReadOnlyList<ScreenBaseStation> stations = Along(network.Drawn(values[2..]), air, vent, values[0], values[1], pieces);
+            values[2..at].CopyTo(drawn);
+            values[(at + 3)..].CopyTo(drawn.AsSpan(at - 2));
             for (int i = 0; i < pieces; i++)
             {
-                takesIn[i] += stations[i].Flow.KilogramsPerSecond > 0 ? 1 : 0;
+                drawn[before + (3 * i)] = PressureCoefficient(places[i], values[0], values[1]);
+                values.Slice(at + 1, 2).CopyTo(drawn.AsSpan(before + (3 * i) + 1));
+            }
+
+            strip.Redraw(all, drawn);
+            strip.SolveAt(air.Speed.MetresPerSecond);
+            for (int i = 0; i < pieces; i++)
+            {
+                takesIn[i] += strip.Flow(rest.Length + i) > 0 ? 1 : 0;
             }
         });
-        return [.. likely.Select((station, i) => (station.Place, (double)takesIn[i] / MonteCarlo.DrawCount))];
+        return [.. places.Select((place, i) => (place, (double)takesIn[i] / MonteCarlo.DrawCount))];
     }
+
+    private static double[] Places(int pieces) => [.. Enumerable.Range(0, pieces).Select(i => (((2.0 * i) + 1) / pieces) - 1)];
 }

@@ -33,23 +33,30 @@ public sealed record VentCertainty(
     /// <validity>Pressures and sizes drawn independently of each other; the speed band in ten steps, so that two turns closer than that are missed.</validity>
     /// <uncertainty>2,000 draws: a share is good to about 0.02.</uncertainty>
     /// <source key="own-derivation" place="seeded draws of the solved network">Share of draws by sign of m(V)</source>
-    public static VentCertainty Of(UncertainNetwork network, AirOnCar air, string vent, RoadSpeed fastest)
+    public static VentCertainty Of(UncertainNetwork network, AirOnCar air, string vent, RoadSpeed fastest) => All(network, air, [vent], fastest)[0];
+
+    /// <summary>The same for several vents from the same draws.</summary>
+    internal static IReadOnlyList<VentCertainty> All(UncertainNetwork network, AirOnCar air, IReadOnlyList<string> vents, RoadSpeed fastest)
     {
-        VentVerdict verdict = VentScan.Of(network.Likely, air, vent, fastest);
-        bool onlyBodyPressure = HasOneDriver(network.Likely, air);
-        int steps = onlyBodyPressure ? 1 : CoarseSteps;
-        (int alwaysIn, int turning) = (0, 0);
-        Propagated drawn = MonteCarlo.Propagate(network.Inputs, 2, (values, outputs) =>
+        int[] places = [.. vents.Select(network.Likely.PlaceOf)], alwaysIn = new int[places.Length], turning = new int[places.Length];
+        int steps = HasOneDriver(network.Likely, air) ? 1 : CoarseSteps;
+        SpeedSweep sweep = new(network.Likely, air);
+        Propagated drawn = MonteCarlo.Propagate(network.Inputs, 2 * places.Length, (values, outputs) =>
         {
-            VentNetwork car = network.Drawn(values);
-            outputs[0] = VentScan.Flow(car, air, vent, fastest.MetresPerSecond);
-            double[] turns = onlyBodyPressure ? [] : VentScan.TurningSpeeds(car, air, vent, fastest, steps);
-            outputs[1] = turns.Length > 0 ? turns[0] : double.NaN;
-            turning += turns.Length > 0 ? 1 : 0;
-            alwaysIn += turns.Length == 0 && outputs[0] > 0 ? 1 : 0;
+            sweep.Redraw(network.Openings, values);
+            Span<double> atTop = outputs[..places.Length], turns = outputs[places.Length..];
+            VentScan.FirstTurns(sweep, places, fastest, steps, atTop, turns);
+            for (int v = 0; v < places.Length; v++)
+            {
+                bool turned = !double.IsNaN(turns[v]);
+                turning[v] += turned ? 1 : 0;
+                alwaysIn[v] += !turned && atTop[v] > 0 ? 1 : 0;
+            }
         });
         double all = MonteCarlo.DrawCount;
-        return new(verdict, alwaysIn / all, (all - alwaysIn - turning) / all, turning / all, drawn.Outputs[1].Spread, drawn.Outputs[0].MattersMost);
+        return [.. vents.Select((vent, v) => new VentCertainty(
+            VentScan.Of(network.Likely, air, vent, fastest), alwaysIn[v] / all, (all - alwaysIn[v] - turning[v]) / all, turning[v] / all,
+            drawn.Outputs[places.Length + v].Spread, drawn.Outputs[v].MattersMost))];
     }
 
     /// <summary>Body pressures and square-root openings alone: then the direction is the same at every speed.</summary>

@@ -109,13 +109,17 @@ public static class VentModels
             VentNetwork network = VentInputs.Network(values);
             AirOnCar air = VentInputs.Air(values, 0, values["air_density_kg_per_m3"]);
             RoadSpeed fastest = RoadSpeed.FromKilometresPerHour(values["fastest_kmh"]);
-            VentVerdict verdict = VentScan.Of(network, air, vent, fastest, CatalogueSteps);
+            // Draws read the numbers only; the words ask for four scans more.
+            SpeedSweep sweep = new(network, air);
+            int place = network.PlaceOf(vent);
+            double[] turns = VentScan.TurningSpeeds(sweep, place, fastest, CatalogueSteps);
+            Lazy<VentVerdict> verdict = new(() => VentScan.Of(network, air, vent, fastest, CatalogueSteps));
             return ModelAnswer.Of(
-                ("turns_at_kmh", verdict.TurnsAt.Count > 0 ? verdict.TurnsAt[0].KilometresPerHour : double.NaN),
-                ("in_at_top_percent", VentScan.Flow(network, air, vent, fastest.MetresPerSecond) > 0 ? 100 : 0))
-                .Saying("direction", Words(verdict.Direction))
-                .Saying("reason", Words(verdict.Reason))
-                .Saying("sureness", verdict.IsClose ? "close" : "clear");
+                ("turns_at_kmh", turns.Length > 0 ? RoadSpeed.FromMetresPerSecond(turns[0]).KilometresPerHour : double.NaN),
+                ("in_at_top_percent", sweep.FlowAt(place, fastest.MetresPerSecond) > 0 ? 100 : 0))
+                .Saying("direction", () => VentWords.Of(verdict.Value.Direction))
+                .Saying("reason", () => VentWords.Of(verdict.Value.Reason))
+                .Saying("sureness", () => verdict.Value.IsClose ? "close" : "clear");
         },
     };
 
@@ -239,23 +243,5 @@ public static class VentModels
             double slats = EffectiveArea.GrilleLoss(values["open_percent"] / 100);
             return ModelAnswer.Of(("slats_loss", slats), ("mesh_loss", EffectiveArea.MeshLoss(values["open_percent"] / 100)), ("discharge_behind_slats", EffectiveArea.Discharge(slats)));
         },
-    };
-
-    private static string Words(VentDirection direction) => direction switch
-    {
-        VentDirection.AlwaysIn => "always in",
-        VentDirection.AlwaysOut => "always out",
-        VentDirection.Turns => "turns",
-        _ => "no flow",
-    };
-
-    private static string Words(VentDriver driver) => driver switch
-    {
-        VentDriver.BodyPressure => "body pressure",
-        VentDriver.NaturalWind => "natural wind",
-        VentDriver.LeakShape => "leak shape",
-        VentDriver.Fan => "fan",
-        VentDriver.Heat => "heat",
-        _ => "several",
     };
 }

@@ -29,7 +29,21 @@ public sealed class VentNetwork
     /// <param name="id">Its short name.</param>
     /// <returns>The opening.</returns>
     /// <exception cref="ArgumentException">No such opening.</exception>
-    public Opening Named(string id) => Openings.FirstOrDefault(opening => opening.Id == id) ?? throw new ArgumentException($"the network has no opening {id}", nameof(id));
+    public Opening Named(string id) => Openings[PlaceOf(id)];
+
+    /// <summary>Place of the opening with this name in <see cref="Openings"/>.</summary>
+    internal int PlaceOf(string id)
+    {
+        for (int j = 0; j < Openings.Count; j++)
+        {
+            if (Openings[j].Id == id)
+            {
+                return j;
+            }
+        }
+
+        throw new ArgumentException($"the network has no opening {id}", nameof(id));
+    }
 
     /// <summary>The network with some openings changed; all others stay.</summary>
     /// <param name="change">Gives back the changed opening, or null where it is closed for good.</param>

@@ -33,16 +33,22 @@ public static class VentScan
     /// <uncertainty>As <see cref="VentSolver"/>.</uncertainty>
     /// <source key="wetter-2006" place="multizone airflow model">m(V) of the solved network</source>
     /// <exception cref="ArgumentException">No such opening.</exception>
-    public static IReadOnlyList<MassFlow> FlowBySpeed(VentNetwork network, AirOnCar air, string vent, IReadOnlyList<RoadSpeed> speeds) =>
-        [.. speeds.Select(speed => MassFlow.FromKilogramsPerSecond(Flow(network, air, vent, speed.MetresPerSecond)))];
+    public static IReadOnlyList<MassFlow> FlowBySpeed(VentNetwork network, AirOnCar air, string vent, IReadOnlyList<RoadSpeed> speeds)
+    {
+        SpeedSweep sweep = new(network, air);
+        int place = network.PlaceOf(vent);
+        return [.. speeds.Select(speed => MassFlow.FromKilogramsPerSecond(sweep.FlowAt(place, speed.MetresPerSecond)))];
+    }
 
     /// <summary>The same with a chosen number of steps over the band.</summary>
     internal static VentVerdict Of(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest, int steps)
     {
         Valid.Within(fastest.MetresPerSecond, SlowestMetresPerSecond, 150, "m/s");
-        double[] turns = TurningSpeeds(network, air, vent, fastest, steps);
-        double start = Flow(network, air, vent, SlowestMetresPerSecond);
-        double end = Flow(network, air, vent, fastest.MetresPerSecond);
+        SpeedSweep sweep = new(network, air);
+        int place = network.PlaceOf(vent);
+        double[] turns = TurningSpeeds(sweep, place, fastest, steps);
+        double start = sweep.FlowAt(place, SlowestMetresPerSecond);
+        double end = sweep.FlowAt(place, fastest.MetresPerSecond);
         VentDirection direction = (turns.Length, start == 0 ? end : start) switch
         {
             ( > 0, _) => VentDirection.Turns,
@@ -55,19 +61,17 @@ public static class VentScan
     }
 
     /// <summary>Speeds at which the flow through a vent changes sign, m/s, rising.</summary>
-    internal static double[] TurningSpeeds(VentNetwork network, AirOnCar air, string vent, RoadSpeed fastest, int steps)
+    internal static double[] TurningSpeeds(SpeedSweep sweep, int vent, RoadSpeed fastest, int steps)
     {
         List<double> turns = [];
-        double below = SlowestMetresPerSecond, flowBelow = Flow(network, air, vent, below);
+        double below = SlowestMetresPerSecond, flowBelow = sweep.FlowAt(vent, below);
         for (int step = 1; step <= steps; step++)
         {
-            // Closer steps where the car is slow: there heat and fans fight the wind.
-            double share = Math.Pow((double)step / steps, 1.5);
-            double above = SlowestMetresPerSecond + (share * (fastest.MetresPerSecond - SlowestMetresPerSecond));
-            double flowAbove = Flow(network, air, vent, above);
+            double above = SpeedOf(step, steps, fastest);
+            double flowAbove = sweep.FlowAt(vent, above);
             if (flowBelow * flowAbove < 0)
             {
-                turns.Add(Bisect(network, air, vent, below, above, flowBelow));
+                turns.Add(Bisect(sweep, vent, below, above, flowBelow, 1e-4));
             }
 
             (below, flowBelow) = (above, flowAbove);
@@ -76,15 +80,46 @@ public static class VentScan
         return [.. turns];
     }
 
-    internal static double Flow(VentNetwork network, AirOnCar air, string vent, double metresPerSecond) =>
-        VentSolver.Solve(network, air with { Speed = RoadSpeed.FromMetresPerSecond(metresPerSecond) }).Flow(vent).KilogramsPerSecond;
-
-    private static double Bisect(VentNetwork network, AirOnCar air, string vent, double low, double high, double flowLow)
+    /// <summary>For each of several vents its flow at the top of the band, kg/s, and the first speed at which it turns, m/s; not a number where it does not.</summary>
+    internal static void FirstTurns(SpeedSweep sweep, ReadOnlySpan<int> vents, RoadSpeed fastest, int steps, Span<double> atTop, Span<double> turns)
     {
-        while (high - low > 1e-4 * high)
+        Span<double> below = stackalloc double[vents.Length], from = stackalloc double[vents.Length], flowFrom = stackalloc double[vents.Length];
+        turns.Fill(double.NaN);
+        from.Fill(double.NaN);
+        for (int step = 0; step <= steps; step++)
+        {
+            sweep.SolveAt(SpeedOf(step, steps, fastest));
+            for (int v = 0; v < vents.Length; v++)
+            {
+                atTop[v] = sweep.Flow(vents[v]);
+                if (step > 0 && below[v] * atTop[v] < 0 && double.IsNaN(from[v]))
+                {
+                    (from[v], turns[v], flowFrom[v]) = (SpeedOf(step - 1, steps, fastest), SpeedOf(step, steps, fastest), below[v]);
+                }
+
+                below[v] = atTop[v];
+            }
+        }
+
+        for (int v = 0; v < vents.Length; v++)
+        {
+            if (!double.IsNaN(from[v]))
+            {
+                turns[v] = Bisect(sweep, vents[v], from[v], turns[v], flowFrom[v], 1e-2);
+            }
+        }
+    }
+
+    // Closer steps where the car is slow: there heat and fans fight the wind.
+    private static double SpeedOf(int step, int steps, RoadSpeed fastest) =>
+        SlowestMetresPerSecond + (Math.Pow((double)step / steps, 1.5) * (fastest.MetresPerSecond - SlowestMetresPerSecond));
+
+    private static double Bisect(SpeedSweep sweep, int vent, double low, double high, double flowLow, double within)
+    {
+        while (high - low > within * high)
         {
             double middle = 0.5 * (low + high);
-            if (flowLow * Flow(network, air, vent, middle) > 0)
+            if (flowLow * sweep.FlowAt(vent, middle) > 0)
             {
                 low = middle;
             }
@@ -107,9 +142,13 @@ public static class VentScan
             (VentDriver.NaturalWind, network, air with { HeadWind = default, CrossWind = default }),
             (VentDriver.LeakShape, network.Changed(opening => WithoutCrack(opening, air)), air),
         ];
-        bool Differs(VentNetwork other, AirOnCar day) => turns
-            ? TurningSpeeds(other, day, vent, fastest, steps).Length == 0
-            : Flow(other, day, vent, fastest.MetresPerSecond) * flowAtTop < 0;
+        bool Differs(VentNetwork other, AirOnCar day)
+        {
+            SpeedSweep sweep = new(other, day);
+            int place = other.PlaceOf(vent);
+            return turns ? TurningSpeeds(sweep, place, fastest, steps).Length == 0 : sweep.FlowAt(place, fastest.MetresPerSecond) * flowAtTop < 0;
+        }
+
         VentDriver[] drivers = [.. without.Where(entry => Differs(entry.Network, entry.Air)).Select(entry => entry.Driver)];
         return drivers.Length == 0 ? (turns ? VentDriver.Several : VentDriver.BodyPressure) : drivers[0];
     }

@@ -93,16 +93,5 @@ public sealed class VentSolution
     private int PlaceOf(string compartment) =>
         Network.Places.TryGetValue(compartment, out int place) ? place : throw new ArgumentException($"the network has no compartment {compartment}", nameof(compartment));
 
-    private int IndexOf(string opening)
-    {
-        for (int j = 0; j < flows.Length; j++)
-        {
-            if (Network.Openings[j].Id == opening)
-            {
-                return j;
-            }
-        }
-
-        throw new ArgumentException($"the network has no opening {opening}", nameof(opening));
-    }
+    private int IndexOf(string opening) => Network.PlaceOf(opening);
 }

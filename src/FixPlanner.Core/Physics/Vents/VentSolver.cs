@@ -34,6 +34,12 @@ public static class VentSolver
     internal static int Balance(NodeEquations equations)
     {
         equations.StartFromStraightLines();
+        return GoOn(equations);
+    }
+
+    /// <summary>Balances from the pressures that are there.</summary>
+    internal static int GoOn(NodeEquations equations)
+    {
         double last = double.MaxValue;
         int stalled = 0;
         for (int step = 1; step <= MostSteps; step++)

@@ -13,7 +13,7 @@ internal static class GlassChart
     public static ChartSeries Of(CarInputs car, Plan plan)
     {
         UncertainNetwork before = car.Vents.Network();
-        UncertainNetwork after = AirWays.With(before, plan.Items.Select(i => i.Fix));
+        UncertainNetwork after = car.Vents.Networks.With(AirWays.Of(plan.Items.Select(i => i.Fix)));
         PaneInNetwork pane = PaneInNetwork.RearGlass(car.Glass.Pane, car.Vents.Facts.Tail);
         RoadSpeed[] speeds = [.. CarCharts.SpeedsKmh(car).Where((_, i) => i % 2 == 0).Select(RoadSpeed.FromKilometresPerHour)];
         IReadOnlyList<GlassAtSpeed> at = SealingAndGlass.Compare(before, after, pane, AirWays.Day, new LoadAir(default), speeds);

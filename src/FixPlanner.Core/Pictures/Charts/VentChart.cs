@@ -23,20 +23,12 @@ internal static class VentChart
         foreach (double kmh in CarCharts.SpeedsKmh(car).Where((_, i) => i % 2 == 0))
         {
             AirOnCar air = AirWays.Day with { Speed = RoadSpeed.FromKilometresPerHour(kmh) };
-            NetworkDraws draws = new(network, air);
-            int[] places = [.. lines.Select(l => draws.Place(l.Opening))];
-            Propagated drawn = MonteCarlo.Propagate(network.Inputs, lines.Length, (values, outputs) =>
+            SolvedDraws solved = SolvedDraws.Of(network, air, car.Vents.Networks.Draws);
+            foreach (var line in lines)
             {
-                draws.Solve(values);
-                for (int i = 0; i < places.Length; i++)
-                {
-                    outputs[i] = 1000 * draws.Flow(places[i]) / air.Density.KilogramsPerCubicMetre;
-                }
-            });
-            for (int i = 0; i < lines.Length; i++)
-            {
-                Spread s = drawn.Outputs[i].Spread ?? default;
-                lines[i].Points.Add(new(kmh, s.Low, s.Likely, s.High));
+                int place = network.Likely.PlaceOf(line.Opening);
+                Spread s = DrawnOutput.Range(SolvedDraws.Each(draw => 1000 * solved.Flow(draw, place) / air.Density.KilogramsPerCubicMetre));
+                line.Points.Add(new(kmh, s.Low, s.Likely, s.High));
             }
         }
 

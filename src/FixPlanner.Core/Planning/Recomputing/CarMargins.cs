@@ -26,7 +26,6 @@ internal sealed class CarMargins
     private readonly CarInputs car;
     private readonly UncertainNetwork network;
     private readonly AirOnCar fast;
-    private readonly AirOnCar usual = new(RoadSpeed.FromKilometresPerHour(80), AirDensity.FromKilogramsPerCubicMetre(1.2), Temperature.FromDegreesCelsius(20));
     private readonly Lazy<(double Cabin, double BayAir)> now;
     private readonly Lazy<bool> glassIsHeld;
     private readonly bool glassWasSeen;
@@ -53,7 +52,7 @@ internal sealed class CarMargins
             return [];
         }
 
-        (double cabin, double bayAir) = Solve(AirWays.With(network, set));
+        (double cabin, double bayAir) = Solve(AirWays.With(network, AirWays.Of(set)));
         return [.. new[] { Glass(cabin), Fumes(bayAir), Cooling(set) }.OfType<MarginBreak>()];
     }
 
@@ -112,6 +111,6 @@ internal sealed class CarMargins
     private (double Cabin, double BayAir) Solve(UncertainNetwork solved)
     {
         double cabin = VentSolver.Solve(solved.Likely, fast).PressureIn(Compartment.Cabin, Length.FromMetres(1)).Pascals / fast.DynamicPressure.Pascals;
-        return (cabin, 100 * FumesPath.Trace(VentSolver.Solve(solved.Likely, usual), null, null).ShareOfCabinAir);
+        return (cabin, 100 * FumesPath.Trace(VentSolver.Solve(solved.Likely, CarNetworks.UsualAir), null, null).ShareOfCabinAir);
     }
 }

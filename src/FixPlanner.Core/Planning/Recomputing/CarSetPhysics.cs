@@ -3,7 +3,6 @@ using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Logbooks.Estimates;
 using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Physics.Glass;
-using FixPlanner.Core.Physics.Panels;
 using FixPlanner.Core.Physics.Uncertainty;
 using FixPlanner.Core.Physics.Vents;
 using FixPlanner.Core.Quantities;
@@ -14,8 +13,6 @@ namespace FixPlanner.Core.Planning.Recomputing;
 /// <uncertainty>2,000 seeded draws; the same draws before and after, so the change is surer than the level.</uncertainty>
 public sealed class CarSetPhysics : ISetPhysics
 {
-    private const double FreshAirKmh = 80;
-
     /// <inheritdoc/>
     public IReadOnlyDictionary<EffectOn, Spread> Changes(Situation situation, IReadOnlyList<Fix> set)
     {
@@ -51,7 +48,7 @@ public sealed class CarSetPhysics : ISetPhysics
         {
             GlassAtSpeed glass = Glass(car, set);
             Spread pull = glass.ChangeNewtons;
-            effects.Add(new($"rear_glass_pull_change_n", $"pull on the rear glass at {glass.Speed.KilometresPerHour:0} km/h in a gust", "N", pull, pull) { Origin = Origin("sealing-and-glass", car), MattersMost = glass.MattersMost });
+            effects.Add(new($"rear_glass_pull_change_n", $"pull on the rear glass at {glass.Speed.KilometresPerHour:0} km/h in a gust", "N", pull, pull) { Origin = car.Vents.Origin("sealing-and-glass"), MattersMost = glass.MattersMost });
             effects.Add(FreshAir(car, set));
         }
 
@@ -70,34 +67,17 @@ public sealed class CarSetPhysics : ISetPhysics
 
     private static double Root(double one, double other) => Math.Sqrt((one * one) + (other * other));
 
-    private static GlassAtSpeed Glass(CarInputs car, IReadOnlyList<Fix> set)
-    {
-        UncertainNetwork before = car.Vents.Network();
-        PaneInNetwork pane = PaneInNetwork.RearGlass(car.Glass.Pane, car.Vents.Facts.Tail);
-        return SealingAndGlass.Compare(before, AirWays.With(before, set), pane, AirWays.Day, new LoadAir(default), [RoadSpeed.FromKilometresPerHour(car.SpeedsKmh[^1])])[0];
-    }
+    private static UncertainNetwork With(CarInputs car, IReadOnlyList<Fix> set) => car.Vents.Networks.With(AirWays.Of(set));
+
+    private static GlassAtSpeed Glass(CarInputs car, IReadOnlyList<Fix> set) =>
+        car.Vents.Networks.Glass(With(car, set), PaneInNetwork.RearGlass(car.Glass.Pane, car.Vents.Facts.Tail), car.SpeedsKmh[^1]);
 
     private static PlannedEffect FreshAir(CarInputs car, IReadOnlyList<Fix> set)
     {
-        UncertainNetwork before = car.Vents.Network(), after = AirWays.With(before, set);
-        AirOnCar air = new(RoadSpeed.FromKilometresPerHour(FreshAirKmh), AirDensity.FromKilogramsPerCubicMetre(1.2), Temperature.FromDegreesCelsius(20));
-        NetworkDraws old = new(before, air), now = new(after, air);
         Triangle volume = car.BodyStyle == "forward-control van" ? new(4, 5.5, 7.5) : new(2.2, 2.8, 3.6);
-        UncertainInput[] inputs = [new("cabin_volume_m3", Uncertain.Triangular(volume)), .. before.Inputs, .. after.Inputs];
-        PropagatedOutput change = MonteCarlo.Propagate(inputs, 1, (values, outputs) =>
-        {
-            old.Solve(values.Slice(1, before.Inputs.Count));
-            now.Solve(values[(1 + before.Inputs.Count)..]);
-            outputs[0] = 3600 * (now.Entering(Compartment.Cabin) - old.Entering(Compartment.Cabin)) / values[0];
-        }).Outputs[0];
+        PropagatedOutput change = car.Vents.Networks.FreshAir(With(car, set), volume);
         Spread perHour = change.Spread ?? default;
-        return new("air_changes_change_at_80_kmh_per_h", "air changes of the cabin at 80 km/h, windows shut", "1/h", perHour, perHour) { Origin = Origin("cabin-vents", car), MattersMost = change.MattersMost };
-    }
-
-    private static FigureOrigin Origin(string name, CarInputs car)
-    {
-        PhysicsModel model = ModelCatalogue.Find(name)!;
-        return new(name, model.Formula, model.Source, model.Validity,
-            [.. car.Vents.Network().Inputs.Where(i => !i.Value.IsCertain).Select(i => new FigureInput(i.Name, i.Name, "", new(i.Value.Quantile(0.05), i.Value.Likely, i.Value.Quantile(0.95)), "from memory and what was seen", false))]);
+        FigureInput cabin = new("cabin_volume_m3", "volume of the cabin", "m3", volume, "usual for such a body, from memory", false);
+        return new("air_changes_change_at_80_kmh_per_h", "air changes of the cabin at 80 km/h, windows shut", "1/h", perHour, perHour) { Origin = car.Vents.Origin("cabin-vents", cabin), MattersMost = change.MattersMost };
     }
 }

@@ -1,0 +1,72 @@
+using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Physics.Glass;
+using FixPlanner.Core.Physics.Panels;
+using FixPlanner.Core.Physics.Uncertainty;
+using FixPlanner.Core.Physics.Vents;
+using FixPlanner.Core.Quantities;
+
+namespace FixPlanner.Core.Logbooks.Estimates;
+
+/// <summary>
+/// The vent network of one car as it is and with work done, with what was solved of it over the draws. An answer that does not touch the ways of
+/// the air leaves all of it standing: networks are kept by the facts they are made from, solutions by network and air.
+/// </summary>
+internal sealed class CarNetworks
+{
+    // A solution is 0.2 MB: enough for the lines of one plan, and no more.
+    private const int MostSolutions = 16;
+
+    private static readonly Kept<OldCarFacts, CarNetworks> Cars = new(2);
+
+    private readonly Kept<string, UncertainNetwork> worked = new(MostSolutions);
+    private readonly Kept<(UncertainNetwork, AirOnCar), SolvedDraws> solved = new(MostSolutions);
+    private readonly Kept<(UncertainNetwork, PaneInNetwork, double), GlassAtSpeed> glass = new(MostSolutions);
+    private readonly Kept<(UncertainNetwork, Triangle), PropagatedOutput> freshAir = new(MostSolutions);
+    private readonly Kept<double, IReadOnlyList<VentAnswer>> answers = new(4);
+    private readonly OldCarFacts facts;
+
+    private CarNetworks(OldCarFacts facts) => (this.facts, Now) = (facts, OldCarVents.Build(facts));
+
+    /// <summary>An ordinary day at 80 km/h, a speed that everybody drives: shares and air changes are told for it.</summary>
+    public static AirOnCar UsualAir { get; } = new(RoadSpeed.FromKilometresPerHour(80), AirDensity.FromKilogramsPerCubicMetre(1.2), Temperature.FromDegreesCelsius(20));
+
+    /// <summary>The network of the car as it is.</summary>
+    public UncertainNetwork Now { get; }
+
+    /// <summary>Draws of its inputs.</summary>
+    public InputDraws Draws { get; } = new();
+
+    /// <summary>The networks of a car.</summary>
+    public static CarNetworks Of(OldCarFacts facts) => Cars.Of(facts, () => new(facts));
+
+    /// <summary>The network with work done on these ways; that of the car as it is when there are none.</summary>
+    public UncertainNetwork With(IReadOnlyList<AirWay> ways) => ways.Count == 0 ? Now : worked.Of(Key(ways), () => AirWays.With(Now, ways));
+
+    /// <summary>The network with, on each way, the one fix that closes it most.</summary>
+    public UncertainNetwork Best(IReadOnlyList<AirWay> ways) => worked.Of($"most {Key(ways)}", () => AirWays.Best(Now, ways));
+
+    /// <summary>A network of this car solved in every draw.</summary>
+    public SolvedDraws Solved(UncertainNetwork network, AirOnCar air) => solved.Of((network, air), () => SolvedDraws.Of(network, air, Draws));
+
+    /// <summary>Pull on the rear glass in a gust on the cold day, as the car is and with another network.</summary>
+    public GlassAtSpeed Glass(UncertainNetwork after, PaneInNetwork pane, double kmh) => glass.Of((after, pane, kmh), () =>
+    {
+        AirOnCar air = AirWays.Day with { Speed = RoadSpeed.FromKilometresPerHour(kmh) };
+        return SealingAndGlass.Compare(Solved(Now, air), Solved(after, air), pane, new LoadAir(default));
+    });
+
+    /// <summary>Change of the air changes of the cabin in an hour with another network, in <see cref="UsualAir"/>.</summary>
+    public PropagatedOutput FreshAir(UncertainNetwork after, Triangle cabinCubicMetres) => freshAir.Of((after, cabinCubicMetres), () =>
+    {
+        (SolvedDraws old, SolvedDraws now) = (Solved(Now, UsualAir), Solved(after, UsualAir));
+        DrawnInput volume = DrawnInput.Of(new("cabin_volume_m3", Uncertain.Triangular(cabinCubicMetres)));
+        double[] change = SolvedDraws.Each(draw => 3600 * (now.Entering(draw, Compartment.Cabin) - old.Entering(draw, Compartment.Cabin)) / volume.Values[draw]);
+        return DrawnOutput.Summed([volume, .. old.Inputs.Concat(now.Inputs).Distinct()], change);
+    });
+
+    /// <summary>For each vent which way it blows up to a speed.</summary>
+    public IReadOnlyList<VentAnswer> Answers(double fastestKmh) => answers.Of(fastestKmh, () => VentAnswers.Of(facts, Now, fastestKmh));
+
+    private static string Key(IReadOnlyList<AirWay> ways) =>
+        string.Join(';', ways.Select(w => $"{w.Opening} {w.LeftShare.Low:R} {w.LeftShare.Likely:R} {w.LeftShare.High:R}"));
+}
