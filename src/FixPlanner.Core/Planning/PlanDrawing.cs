@@ -42,7 +42,7 @@ internal sealed class PlanDrawing
         (IReadOnlyList<EffectSpread>[] single, IReadOnlyList<EffectSpread> whole) = effects.Run(lines, model.Flags(lines));
         SetRobustness robustness = new(model.Effects.Layout, model.Draws, choice.Working(), choice.Belief, choice.Worth, model.Cost, model.Hours, choice.Answer.Chosen);
         double? left = choice.Situation.Logbook.Limits.BudgetEur - choice.Spent;
-        PlanDrawing drawing = new(robustness, worlds, MoneyDraws.Of(model.Draws, lines, model.Cost, model.Hours, left), whole);
+        PlanDrawing drawing = new(robustness, worlds, MoneyDraws.Of([.. lines.Select(model.Money)], left), whole);
         for (int i = 0; i < lines.Length; i++)
         {
             drawing.byFix[lines[i]] = single[i];

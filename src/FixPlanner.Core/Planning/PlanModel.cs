@@ -11,6 +11,7 @@ internal sealed class PlanModel
 {
     private readonly int[] placeInPack;
     private readonly Lazy<CommonDraws> draws;
+    private readonly MoneyOfFix?[] money;
 
     public PlanModel(KnowledgePack pack)
     {
@@ -23,6 +24,7 @@ internal sealed class PlanModel
         placeInPack = [.. Effects.CauseIds.Select(id => places[id])];
         Excludes = [.. Fixes.SelectMany((f, i) => f.Conflicts.Where(c => c.Kind == ConflictKind.Excludes).Select(c => (One: i, Other: Number(c.Fix)))).Where(x => x.Other >= 0)];
         draws = new(() => CommonDraws.Of(Effects));
+        money = new MoneyOfFix?[Fixes.Length];
     }
 
     /// <summary>The pack.</summary>
@@ -48,6 +50,19 @@ internal sealed class PlanModel
 
     /// <summary>The draws behind every computed range, made when first needed.</summary>
     public CommonDraws Draws => draws.Value;
+
+    /// <summary>Cost and hours of a fix in every draw. They hang on the pack alone and are kept, so that a key does not wait for them.</summary>
+    public MoneyOfFix Money(int fix)
+    {
+        // Two threads that come at once work out the same.
+        if (Volatile.Read(ref money[fix]) is not { } kept)
+        {
+            kept = MoneyOfFix.Of(Draws, fix, Cost[fix], Hours[fix]);
+            Volatile.Write(ref money[fix], kept);
+        }
+
+        return kept;
+    }
 
     /// <summary>Number of a fix by id or draft id, or -1.</summary>
     public int Number(string fix) => Effects.FixNumber(Pack.Fix(fix)?.Id ?? fix);

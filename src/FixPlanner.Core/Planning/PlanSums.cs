@@ -14,7 +14,7 @@ internal static class PlanSums
         double cost = all.Sum(i => model.Cost[i].Likely);
         double hours = all.Sum(i => model.Hours[i].Likely);
         double? budget = choice.Situation.Logbook.Limits.BudgetEur;
-        MoneyDraws money = drawing?.Money ?? MoneyDraws.Of(model.Draws, all, model.Cost, model.Hours, budget - choice.Spent);
+        MoneyDraws money = drawing?.Money ?? MoneyDraws.Of([.. all.Select(model.Money)], budget - choice.Spent);
         return new(
             money.CostEur,
             cost,

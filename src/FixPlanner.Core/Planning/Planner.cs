@@ -125,7 +125,7 @@ public sealed class Planner
         return new(
             gates,
             items,
-            WhyLeftOut.All(model, choice, beliefs),
+            WhyLeftOut.All(model, choice, beliefs, withLooking: depth > PlanDepth.Quick),
             totals,
             [],
             drawing?.Robustness.Regret,

@@ -9,9 +9,13 @@ namespace FixPlanner.Core.Planning;
 internal static class WhyLeftOut
 {
     /// <summary>All fixes left out, in the order of their ids.</summary>
-    public static IReadOnlyList<LeftOut> All(PlanModel model, Choice choice, Beliefs beliefs)
+    /// <param name="model">The pack.</param>
+    /// <param name="choice">The best set.</param>
+    /// <param name="beliefs">What is believed.</param>
+    /// <param name="withLooking">Also says which of them looked better before; that takes a second best set.</param>
+    public static IReadOnlyList<LeftOut> All(PlanModel model, Choice choice, Beliefs beliefs, bool withLooking)
     {
-        bool[] before = BeforeLooking(model, choice, beliefs);
+        bool[] before = withLooking && choice.Situation.Findings.Count > 0 ? BeforeLooking(model, choice, beliefs) : new bool[model.Fixes.Length];
         List<LeftOut> all = [];
         for (int i = 0; i < model.Fixes.Length; i++)
         {
@@ -82,7 +86,7 @@ internal static class WhyLeftOut
     {
         CarProblem car = choice.Working();
         car.Fill(choice.Figures, model.InOrder(beliefs.PriorProbabilities), choice.Worth);
-        return choice.Situation.Findings.Count == 0 ? new bool[model.Fixes.Length] : choice.Solver.Solve(car.Problem, choice.Limits).Chosen;
+        return choice.Solver.Solve(car.Problem, choice.Limits).Chosen;
     }
 
     private static LeftOut LookedBetter(PlanModel model, Beliefs beliefs, LeftOut now)

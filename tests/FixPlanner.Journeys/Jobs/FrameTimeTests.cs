@@ -7,10 +7,7 @@ using Xunit.Abstractions;
 
 namespace FixPlanner.Journeys.Jobs;
 
-/// <summary>
-/// From the key handler to the bytes of the frame, on every screen, with the work beside the keys going on: half of all under 16 ms of processor.
-/// The promise of 95 of 100 is measured and printed; since whole sets are computed anew beside the keys it is not kept (docs/theory/speed.md).
-/// </summary>
+/// <summary>From the key handler to the bytes of the frame, on every screen, with the work beside the keys going on: 95 of 100 under 16 ms.</summary>
 /// <remarks>
 /// 16 ms is one frame of a display that shows sixty a second; the figure is the project's own promise. A machine that is busy with other
 /// things would fail any such test: a piece of work of fixed length is timed between the keys, and what it lost to others is allowed for.
@@ -24,7 +21,7 @@ public sealed class FrameTimeTests(ITestOutputHelper output)
     private static readonly int Cars = Environment.GetEnvironmentVariable("FIXPLANNER_LONG") == "1" ? 100 : 12;
 
     [Fact]
-    public void Every_screen_answers_half_of_its_keys_within_a_frame_of_the_display()
+    public void Every_screen_answers_a_key_within_a_frame_of_the_display()
     {
         using JobFiles files = new();
         List<string> paths = [.. new[] { "lindle", "marram", "pennock" }.Select(files.Copy)];
@@ -35,6 +32,13 @@ public sealed class FrameTimeTests(ITestOutputHelper output)
         }
 
         Visit(paths[0], 80, 24, []);
+
+        // Compiled in full before it measures how busy the machine is: cold code would pass for a slow machine.
+        for (int i = 0; i < 200; i++)
+        {
+            Spin();
+        }
+
         List<(string On, double Milliseconds, double Processor)> times = [];
         List<double> spins = [];
         foreach ((int i, string path) in paths.Index())
@@ -50,8 +54,7 @@ public sealed class FrameTimeTests(ITestOutputHelper output)
 
         double p95 = Percentile([.. times.Select(t => t.Milliseconds)], 0.95);
         output.WriteLine($"{times.Count} keys and results, {paths.Count} logbooks: 95 % {p95:0.0} ms, processor {Words([.. times.Select(t => t.Processor)])}; fixed work took {busy:0.0} times as long at its 95 % as at its 5 %");
-        double half = Percentile([.. times.Select(t => t.Processor)], 0.5);
-        Assert.True(half < Promise * busy, $"half of the frames took more than {half:0.0} ms of processor, on a machine that was {busy:0.0} times slower than at its best");
+        Assert.True(p95 < Promise * busy, $"95 of 100 frames took up to {p95:0.0} ms, on a machine that was {busy:0.0} times slower than at its best");
     }
 
     private static string Words(double[] all) => $"median {Percentile(all, 0.5):0.0} ms, 95 % {Percentile(all, 0.95):0.0} ms";

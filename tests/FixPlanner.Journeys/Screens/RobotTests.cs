@@ -45,6 +45,11 @@ public sealed class RobotTests
                 for (int i = 0; i < Keys; i++)
                 {
                     Hit(screen, chance);
+                    if (i % 10 == 0)
+                    {
+                        string stood = screen.Text + screen.Styles;
+                        Assert.Equal(screen.DrawnWhole().Text + screen.Styles, stood);
+                    }
                 }
 
                 screen.Press(Key.Q.WithCtrl);

@@ -92,6 +92,14 @@ internal sealed class Screen : IDisposable
         return this;
     }
 
+    /// <summary>Wipes the screen and draws it whole: what stood there before must be the same.</summary>
+    public Screen DrawnWhole()
+    {
+        app.Driver!.ClearContents();
+        app.LayoutAndDraw(forceRedraw: true);
+        return this;
+    }
+
     public void Dispose()
     {
         app.End(session);

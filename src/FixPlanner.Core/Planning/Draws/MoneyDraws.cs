@@ -9,27 +9,22 @@ namespace FixPlanner.Core.Planning.Draws;
 internal sealed record MoneyDraws(Spread CostEur, Spread Hours, double Overrun)
 {
     /// <summary>Adds up the set in every draw.</summary>
-    /// <param name="draws">The common draws.</param>
     /// <param name="set">The set, safety items included.</param>
-    /// <param name="costEur">Cost of each fix in EUR.</param>
-    /// <param name="hours">The owner's hours for each fix.</param>
     /// <param name="budgetEur">The whole budget in EUR, or null.</param>
-    public static MoneyDraws Of(CommonDraws draws, IReadOnlyList<int> set, Triangle[] costEur, Triangle[] hours, double? budgetEur)
+    public static MoneyDraws Of(IReadOnlyList<MoneyOfFix> set, double? budgetEur)
     {
         double[] cost = new double[CommonDraws.Count];
         double[] time = new double[CommonDraws.Count];
-        int over = 0;
-        for (int draw = 0; draw < CommonDraws.Count; draw++)
+        foreach (MoneyOfFix fix in set)
         {
-            foreach (int fix in set)
+            for (int draw = 0; draw < CommonDraws.Count; draw++)
             {
-                cost[draw] += costEur[fix].Quantile(draws.Cost(draw)[fix]);
-                time[draw] += hours[fix].Quantile(draws.Hours(draw)[fix]);
+                cost[draw] += fix.CostEur[draw];
+                time[draw] += fix.Hours[draw];
             }
-
-            over += cost[draw] > budgetEur ? 1 : 0;
         }
 
+        int over = cost.Count(eur => eur > budgetEur);
         return new(Spread.OfDraws(cost), Spread.OfDraws(time), (double)over / CommonDraws.Count);
     }
 }

@@ -7,6 +7,9 @@ namespace FixPlanner.Wizard.Shell;
 /// <summary>A part of the window that shows rows of text, in bold, reverse, underline and faint, without any colour.</summary>
 internal sealed class Pane : View
 {
+    /// <summary>From here on characters may be two columns wide (Unicode, East Asian Width: Hangul Jamo are the first).</summary>
+    private const char FirstPerhapsWide = '\u1100';
+
     private IReadOnlyList<TextLine> rows = [];
 
     /// <summary>Sets what is shown; nothing is drawn when it is the same as before.</summary>
@@ -26,31 +29,79 @@ internal sealed class Pane : View
         Frame = new System.Drawing.Rectangle(x, y, Math.Max(0, width), Math.Max(0, height));
     }
 
+    // The rows cover the pane: clearing it first would cost as much as drawing it.
+    /// <inheritdoc/>
+    protected override bool OnClearingViewport() => true;
+
+    // Giving a character to the library costs some two microseconds and a few kilobytes: only rows that do not stand there yet are given to it.
     /// <inheritdoc/>
     protected override bool OnDrawingContent(DrawContext? context)
     {
+        Cell[,]? cells = App?.Driver?.Contents;
+        System.Drawing.Point corner = ViewportToScreen(System.Drawing.Point.Empty);
         for (int y = 0; y < Viewport.Height; y++)
         {
-            DrawRow(y < rows.Count ? rows[y] : TextLine.Empty, y);
+            TextLine row = y < rows.Count ? rows[y] : TextLine.Empty;
+            if (cells is null || !Stands(row, cells, corner.X, corner.Y + y))
+            {
+                DrawRow(row, y);
+            }
         }
         return true;
     }
 
-    private void DrawRow(TextLine row, int y)
+    private bool Stands(TextLine row, Cell[,] cells, int left, int y)
     {
         int x = 0;
         foreach (Words part in row.Parts)
         {
+            TextStyle style = Style(part.Emphasis).Style;
+            foreach (char character in part.Text)
+            {
+                if (x < Viewport.Width && !IsThere(character, style, x++))
+                {
+                    return false;
+                }
+            }
+        }
+        while (x < Viewport.Width)
+        {
+            if (!IsThere(' ', TextStyle.None, x++))
+            {
+                return false;
+            }
+        }
+        return true;
+
+        bool IsThere(char character, TextStyle style, int column) =>
+            character < FirstPerhapsWide && y < cells.GetLength(0) && left + column < cells.GetLength(1)
+            && cells[y, left + column] is { Grapheme: [var shown] } cell && shown == character && (cell.Attribute?.Style ?? TextStyle.None) == style;
+    }
+
+    private void DrawRow(TextLine row, int y)
+    {
+        if (row.Parts.Any(part => part.Text.Any(character => character >= FirstPerhapsWide)))
+        {
+            // Under the second half of a wide character the library leaves what stood there.
+            Draw(new string(' ', Viewport.Width), Emphasis.None, 0, y);
+        }
+        int x = 0;
+        foreach (Words part in row.Parts)
+        {
             string text = Columns.Cut(part.Text, Viewport.Width - x);
-            SetAttribute(Style(part.Emphasis));
-            AddStr(x, y, text);
+            Draw(text, part.Emphasis, x, y);
             x += Columns.Of(text);
         }
         if (x < Viewport.Width)
         {
-            SetAttribute(Style(Emphasis.None));
-            AddStr(x, y, new string(' ', Viewport.Width - x));
+            Draw(new string(' ', Viewport.Width - x), Emphasis.None, x, y);
         }
+    }
+
+    private void Draw(string text, Emphasis emphasis, int x, int y)
+    {
+        SetAttribute(Style(emphasis));
+        AddStr(x, y, text);
     }
 
     private static Attribute Style(Emphasis emphasis)

@@ -186,15 +186,20 @@ internal sealed class ShellWindow : Runnable, IStage
     private Message? Find(Key key, bool whileTyping) =>
         Keys.FirstOrDefault(row => row.Key == key && (row.WhileTyping || !whileTyping))?.Does;
 
+    // The panes cover the window.
+    /// <inheritdoc/>
+    protected override bool OnClearingViewport() => true;
+
     private void Redraw()
     {
         (int width, int height) = (app.Screen.Width, app.Screen.Height);
-        foreach (Pane pane in (Pane[])[header, gates, aside, notice, footer])
-        {
-            pane.Place(0, 0, 0, 0);
-        }
         if (TooSmall)
         {
+            foreach (Pane pane in (Pane[])[header, gates, aside, notice, footer])
+            {
+                pane.Place(0, 0, 0, 0);
+            }
+
             body.Place(0, 0, width, height);
             body.Show(SizeNotice.Rows(width, height, LeastWidth, LeastHeight, plainCommand));
             CursorAt = (0, 0);
@@ -226,6 +231,10 @@ internal sealed class ShellWindow : Runnable, IStage
             aside.Place(width - w, 2 + height - h, w, h);
             List<TextLine> about = [.. frame.Screen.Help, TextLine.Of("Keys", Emphasis.Bold), .. screen.KeyWords];
             aside.Show(ShellLines.Help(about, Keys, helpScroller, w, h, wide));
+        }
+        else
+        {
+            aside.Place(0, 0, 0, 0);
         }
     }
 }

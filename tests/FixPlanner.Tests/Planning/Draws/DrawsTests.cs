@@ -119,11 +119,11 @@ public class DrawsTests
     public void Money_OneCertainFix_OverrunsExactlyWhenDearer()
     {
         CommonDraws draws = CommonDraws.Of(new(1, 1, []), ["a"], ["f"]);
-        Assert.Equal(0, MoneyDraws.Of(draws, [0], [Triangle.Certain(50)], [Triangle.Certain(1)], 50).Overrun);
-        Assert.Equal(1, MoneyDraws.Of(draws, [0], [Triangle.Certain(51)], [Triangle.Certain(1)], 50).Overrun);
+        Assert.Equal(0, MoneyDraws.Of([MoneyOfFix.Of(draws, 0, Triangle.Certain(50), Triangle.Certain(1))], 50).Overrun);
+        Assert.Equal(1, MoneyDraws.Of([MoneyOfFix.Of(draws, 0, Triangle.Certain(51), Triangle.Certain(1))], 50).Overrun);
 
         // Triangle 0, 10, 20: half lies above 10.
-        MoneyDraws half = MoneyDraws.Of(draws, [0], [new(0, 10, 20)], [Triangle.Certain(1)], 10);
+        MoneyDraws half = MoneyDraws.Of([MoneyOfFix.Of(draws, 0, new(0, 10, 20), Triangle.Certain(1))], 10);
         Assert.InRange(half.Overrun, 0.46, 0.54);
         Assert.InRange(half.CostEur.Likely, 9.7, 10.3);
     }
