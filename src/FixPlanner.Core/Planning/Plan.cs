@@ -1,4 +1,5 @@
 using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Logbooks.Estimates;
 using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Core.Safety;
@@ -263,6 +264,12 @@ public sealed record Plan(
 {
     /// <summary>What the planned speed does to every load, against the fastest now; empty when no higher speed is planned or when not computed.</summary>
     public IReadOnlyList<LoadAtSpeeds> SpeedRise { get; init; } = [];
+
+    /// <summary>For each vent of the car as it is which way it blows, where it turns and why; empty when not computed.</summary>
+    public IReadOnlyList<VentAnswer> Vents { get; init; } = [];
+
+    /// <summary>Top of the band of speeds for which the vents are told, km/h; null when not computed.</summary>
+    public double? VentsUpToKmh { get; init; }
 
     /// <summary>Draws of the best set that are finished; 0 when nothing was drawn.</summary>
     public int DrawsFinished { get; init; }

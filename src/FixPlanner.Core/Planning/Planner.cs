@@ -135,6 +135,8 @@ public sealed class Planner
         {
             DrawsFinished = drawing?.Robustness.Done ?? 0,
             SpeedRise = finished ? LoadsAtSpeeds.Of(s) : [],
+            Vents = finished ? choice.Inputs.Vents.Answers(choice.Inputs.SpeedsKmh[^1]) : [],
+            VentsUpToKmh = finished ? choice.Inputs.SpeedsKmh[^1] : null,
             QuestionsProven = gains.Complete,
             Depth = depth < PlanDepth.WithQuestions ? depth : PlanDepth.WithQuestions,
         };

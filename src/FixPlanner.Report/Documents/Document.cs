@@ -77,6 +77,11 @@ public sealed record Picture(string Svg, string Words) : Block
 /// <param name="Blocks">What stands on it.</param>
 public sealed record Card(string Title, IReadOnlyList<Block> Blocks) : Block;
 
+/// <summary>Something that a page shows when it is opened; on paper and as text it stands open.</summary>
+/// <param name="Summary">What it holds.</param>
+/// <param name="Blocks">What stands in it.</param>
+public sealed record Details(string Summary, IReadOnlyList<Block> Blocks) : Block;
+
 /// <summary>A place to sign.</summary>
 /// <param name="What">What is signed off.</param>
 /// <param name="By">Who signs.</param>

@@ -44,6 +44,7 @@ internal static class HtmlBlocks
         Table t => TableOf(t),
         Picture p => $"<figure>\n{p.Svg}\n<figcaption>{Inline(p.Words)}</figcaption>\n</figure>\n",
         Card c => $"<section class=\"card\">\n<h3>{Escaped(c.Title)}</h3>\n{All(c.Blocks)}</section>\n",
+        Details d => $"<details>\n<summary>{Escaped(d.Summary)}</summary>\n{All(d.Blocks)}</details>\n",
         SignatureBox s => $"<div class=\"sign\"><strong>&#9744; {Escaped(s.What)}</strong><br>Who: {Inline(s.By)}<br>Evidence: {Inline(s.Evidence)}"
             + "<br><span class=\"line\">name</span><span class=\"line\">date</span><span class=\"line\">signature</span></div>\n",
         _ => throw new ArgumentException($"a block of an unknown kind: {block.GetType().Name}", nameof(block)),

@@ -17,6 +17,8 @@ internal static class HtmlStyle
         ul.check { list-style: none; padding-left: .2rem; columns: 2; }
         .warning { border: 2px solid #111; border-left-width: 10px; padding: .5rem .8rem; margin: .8rem 0; }
         .card { border: 1px solid #333; padding: .2rem 1rem .8rem; margin: 1rem 0; }
+        details { margin: .6rem 0; font-size: 14px; }
+        summary { cursor: pointer; font-weight: bold; }
         .card h3 { margin: .6rem 0; }
         .sign { border: 1px solid #333; padding: .5rem .8rem; margin: .6rem 0; }
         .line { display: inline-block; border-bottom: 1px solid #111; width: 28%; height: 1.8rem; margin-right: 3%; font-size: 12px; color: #222; }

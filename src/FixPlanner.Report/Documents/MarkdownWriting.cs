@@ -97,6 +97,15 @@ public static class MarkdownWriting
                 }
 
                 break;
+            case Details d:
+                text.Append("**").Append(d.Summary).Append("**\n");
+                foreach (Block inner in d.Blocks)
+                {
+                    text.Append('\n');
+                    Write(inner, text);
+                }
+
+                break;
             case SignatureBox s:
                 text.Append("- [ ] **").Append(s.What).Append("** - who: ").Append(s.By).Append("; evidence: ").Append(s.Evidence).Append("; name, date, signature: \\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\n");
                 break;

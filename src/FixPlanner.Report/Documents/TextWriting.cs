@@ -29,7 +29,7 @@ public static class TextWriting
     {
         for (int i = 0; i < blocks.Count; i++)
         {
-            if (i > 0 && blocks[i - 1] is not (Heading or PageBreak) && (blocks[i] is Table or Picture or Paragraph || blocks[i - 1] is Table or Picture) && blocks[i] is not (Heading or Card))
+            if (i > 0 && blocks[i - 1] is not (Heading or PageBreak) && (blocks[i] is Table or Picture or Paragraph or Details || blocks[i - 1] is Table or Picture) && blocks[i] is not (Heading or Card))
             {
                 text.Append('\n');
             }
@@ -99,6 +99,10 @@ public static class TextWriting
                 text.Append('\n').Append(indent).Append(c.Title).Append('\n');
                 WriteAll(c.Blocks, text, indent + "   ");
 
+                break;
+            case Details d:
+                Wrapped(d.Summary + ":", text, indent, indent);
+                WriteAll(d.Blocks, text, indent + "  ");
                 break;
             case SignatureBox s:
                 Wrapped($"[ ] {s.What}", text, indent, indent + "    ");

@@ -10,7 +10,7 @@ namespace FixPlanner.Report.Plans;
 /// <summary>The plan: what a stop demands before anything else, then the lines by stage, the sums, and what more money would buy.</summary>
 internal static class ItemsPart
 {
-    public static IEnumerable<Block> Of(Assessment a)
+    public static IEnumerable<Block> Of(Assessment a, bool opens)
     {
         yield return new Heading(2, "The plan");
         foreach (GateStatus stop in Stops(a))
@@ -39,7 +39,7 @@ internal static class ItemsPart
             yield return effects;
         }
 
-        foreach (Block block in StandingPart.Of(a).Concat(MoneyPart.Of(a)))
+        foreach (Block block in (opens ? WorkedOutPart.Of(a.Plan.Totals.Effects) : []).Concat(StandingPart.Of(a)).Concat(MoneyPart.Of(a)))
         {
             yield return block;
         }

@@ -9,7 +9,7 @@ namespace FixPlanner.Report.Plans;
 /// <summary>One card for each line of the plan: what to do, with what, how long, what to mind, what the law says, how to check it.</summary>
 internal static class JobCard
 {
-    public static IEnumerable<Block> All(Assessment a)
+    public static IEnumerable<Block> All(Assessment a, bool opens)
     {
         if (a.Plan.Items.Count == 0)
         {
@@ -19,11 +19,11 @@ internal static class JobCard
         yield return new Heading(2, "Job cards");
         foreach (PlanItem item in a.Plan.Items)
         {
-            yield return new Card($"{item.Rank}. {Prose.Plain(item.Fix.Title)} ({PlanTitles.Stands(item)})", [.. Of(a, item)]);
+            yield return new Card($"{item.Rank}. {Prose.Plain(item.Fix.Title)} ({PlanTitles.Stands(item)})", [.. Of(a, item, opens)]);
         }
     }
 
-    public static IEnumerable<Block> Of(Assessment a, PlanItem item)
+    public static IEnumerable<Block> Of(Assessment a, PlanItem item, bool opens)
     {
         Fix fix = item.Fix;
         List<string> steps = StepsOf(Prose.Plain(fix.What));
@@ -37,6 +37,11 @@ internal static class JobCard
         if (EffectTable.Of(item.Effects) is { } effects)
         {
             yield return effects;
+        }
+
+        foreach (Block block in opens ? WorkedOutPart.Of(item.Effects) : [])
+        {
+            yield return block;
         }
 
         yield return new Paragraph($"Law: {PlanTitles.Law(a, fix)}");

@@ -16,8 +16,9 @@ public static class PlanDocument
     /// <summary>Writes the document.</summary>
     /// <param name="assessment">What follows from the logbook, fully worked out.</param>
     /// <param name="withNumbers">With the charts of the models; they take a good part of a second, so not between two keys.</param>
+    /// <param name="opens">True for a page whose parts open: then the effects open into formula, inputs and what matters most. As text a card of the plan does.</param>
     /// <returns>The document.</returns>
-    public static Document Of(Assessment assessment, bool withNumbers = false)
+    public static Document Of(Assessment assessment, bool withNumbers = false, bool opens = false)
     {
         ArgumentNullException.ThrowIfNull(assessment);
         string name = assessment.Situation.Logbook.Name;
@@ -27,11 +28,12 @@ public static class PlanDocument
                 .. OpeningPart.Of(assessment),
                 .. SafetyPart.Of(assessment),
                 .. CausesPart.Of(assessment),
+                .. VentsPart.Of(assessment),
                 .. LearnedPart.Blocks(assessment),
                 .. withNumbers ? NumbersPart.Of(assessment) : [],
-                .. ItemsPart.Of(assessment),
+                .. ItemsPart.Of(assessment, opens),
                 .. ShoppingPart.Of(assessment),
-                .. JobCard.All(assessment),
+                .. JobCard.All(assessment, opens),
                 .. SignOffPart.Of(assessment),
                 .. LeftOutPart.Of(assessment),
                 .. EvidencePart.Of(assessment),
@@ -47,12 +49,17 @@ public static class PlanDocument
     /// <param name="assessment">What follows from the logbook.</param>
     /// <param name="item">The line.</param>
     /// <returns>The card's blocks.</returns>
-    public static IReadOnlyList<Block> CardOf(Assessment assessment, PlanItem item) => [.. JobCard.Of(assessment, item)];
+    public static IReadOnlyList<Block> CardOf(Assessment assessment, PlanItem item) => [.. JobCard.Of(assessment, item, opens: true)];
 
     /// <summary>How well the plan stands, what more money would buy, and the benefit against money and hours.</summary>
     /// <param name="assessment">What follows from the logbook, fully worked out.</param>
     /// <returns>The blocks; none before it is worked out.</returns>
     public static IReadOnlyList<Block> StandingOf(Assessment assessment) => [.. StandingPart.Of(assessment), .. MoneyPart.Of(assessment)];
+
+    /// <summary>Which way each vent of the car blows, and why.</summary>
+    /// <param name="assessment">What follows from the logbook, fully worked out.</param>
+    /// <returns>The blocks; none before it is worked out.</returns>
+    public static IReadOnlyList<Block> VentsOf(Assessment assessment) => [.. VentsPart.Of(assessment)];
 
     // With what it was made, so that it can be made again: the same logbook, pack and seed give the same bytes.
     private static string Made(Assessment a)

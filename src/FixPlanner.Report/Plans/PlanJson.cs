@@ -27,6 +27,7 @@ public static class PlanJson
         json.WriteString("note", PlanWords.NotACertificate);
         SafetyJson.Write(json, a);
         CausesJson.Write(json, a);
+        VentsPart.Write(json, a.Plan);
         LearnedPart.Write(json, a);
         ItemsJson.Write(json, a);
         NotNow(json, a.Plan);

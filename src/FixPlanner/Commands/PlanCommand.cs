@@ -56,7 +56,7 @@ internal static class PlanCommand
     public static string Written(Assessment assessment, string format) => format switch
     {
         "json" => PlanJson.Write(assessment),
-        "html" => HtmlWriting.Write(PlanDocument.Of(assessment, withNumbers: true)),
+        "html" => HtmlWriting.Write(PlanDocument.Of(assessment, withNumbers: true, opens: true)),
         "markdown" => MarkdownWriting.Write(PlanDocument.Of(assessment, withNumbers: true)),
         _ => TextWriting.Write(PlanDocument.Of(assessment, withNumbers: true)),
     };

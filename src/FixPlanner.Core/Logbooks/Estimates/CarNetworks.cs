@@ -23,9 +23,8 @@ internal sealed class CarNetworks
     private readonly Kept<(UncertainNetwork, PaneInNetwork, double), GlassAtSpeed> glass = new(MostSolutions);
     private readonly Kept<(UncertainNetwork, Triangle), PropagatedOutput> freshAir = new(MostSolutions);
     private readonly Kept<double, IReadOnlyList<VentAnswer>> answers = new(4);
-    private readonly OldCarFacts facts;
 
-    private CarNetworks(OldCarFacts facts) => (this.facts, Now) = (facts, OldCarVents.Build(facts));
+    private CarNetworks(OldCarFacts facts) => Now = OldCarVents.Build(facts);
 
     /// <summary>An ordinary day at 80 km/h, a speed that everybody drives: shares and air changes are told for it.</summary>
     public static AirOnCar UsualAir { get; } = new(RoadSpeed.FromKilometresPerHour(80), AirDensity.FromKilogramsPerCubicMetre(1.2), Temperature.FromDegreesCelsius(20));
@@ -65,7 +64,7 @@ internal sealed class CarNetworks
     });
 
     /// <summary>For each vent which way it blows up to a speed.</summary>
-    public IReadOnlyList<VentAnswer> Answers(double fastestKmh) => answers.Of(fastestKmh, () => VentAnswers.Of(facts, Now, fastestKmh));
+    public IReadOnlyList<VentAnswer> Answers(CarVents car, double fastestKmh) => answers.Of(fastestKmh, () => VentAnswers.Of(car, fastestKmh));
 
     private static string Key(IReadOnlyList<AirWay> ways) =>
         string.Join(';', ways.Select(w => $"{w.Opening} {w.LeftShare.Low:R} {w.LeftShare.Likely:R} {w.LeftShare.High:R}"));

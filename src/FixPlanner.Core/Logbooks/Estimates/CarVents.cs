@@ -17,7 +17,7 @@ public sealed record CarVents(OldCarFacts Facts, IReadOnlyList<string> Unknown)
     /// <summary>For each vent which way it blows, where it turns, why, and how sure that is.</summary>
     /// <param name="fastestKmh">Top of the band of speeds, km/h; it begins at 5.</param>
     /// <returns>One answer for each way of the air.</returns>
-    public IReadOnlyList<VentAnswer> Answers(double fastestKmh) => Networks.Answers(fastestKmh);
+    public IReadOnlyList<VentAnswer> Answers(double fastestKmh) => Networks.Answers(this, fastestKmh);
 
     /// <summary>The network as it is and with work done, with what was solved of it.</summary>
     internal CarNetworks Networks => CarNetworks.Of(Facts);

@@ -1,3 +1,4 @@
+using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Physics.Vents;
 using FixPlanner.Core.Quantities;
 
@@ -9,7 +10,8 @@ namespace FixPlanner.Core.Logbooks.Estimates;
 /// <param name="Certainty">The answer from 5 km/h to the top of the band, and how sure it is.</param>
 /// <param name="WithFan">The same with the heater fan running, where the fan sits in this vent; null elsewhere.</param>
 /// <param name="AlongScreen">Middle against sides, where it runs along the base of the windscreen; null elsewhere.</param>
-public sealed record VentAnswer(string Vent, string Title, VentCertainty Certainty, VentCertainty? WithFan, MiddleAndSides? AlongScreen);
+/// <param name="Origin">What stands behind it.</param>
+public sealed record VentAnswer(string Vent, string Title, VentCertainty Certainty, VentCertainty? WithFan, MiddleAndSides? AlongScreen, FigureOrigin Origin);
 
 /// <summary>A vent along the base of the windscreen: its middle against its ends.</summary>
 /// <param name="Kmh">Speed, km/h.</param>
@@ -23,12 +25,14 @@ internal static class VentAnswers
     // An odd number has a piece in the middle; more than nine tell nothing that two guessed coefficients could bear.
     private const int Pieces = 9;
 
-    public static IReadOnlyList<VentAnswer> Of(OldCarFacts facts, UncertainNetwork network, double fastestKmh)
+    public static IReadOnlyList<VentAnswer> Of(CarVents car, double fastestKmh)
     {
+        (OldCarFacts facts, UncertainNetwork network) = (car.Facts, car.Network());
+        FigureOrigin origin = car.Origin("vent-direction");
         RoadSpeed fastest = RoadSpeed.FromKilometresPerHour(fastestKmh);
         string[] vents = [.. network.Openings.Select(o => o.Likely.Id)];
         IReadOnlyList<VentCertainty> certain = VentCertainty.All(network, CarNetworks.UsualAir, vents, fastest);
-        return [.. vents.Select((vent, i) => new VentAnswer(vent, Title(vent, facts), certain[i], WithFan(vent, facts, fastest), Along(vent, facts, network)))];
+        return [.. vents.Select((vent, i) => new VentAnswer(vent, Title(vent, facts), certain[i], WithFan(vent, facts, fastest), Along(vent, facts, network), origin))];
     }
 
     private static VentCertainty? WithFan(string vent, OldCarFacts facts, RoadSpeed fastest) => vent != OldCarVents.CabinIn || facts.HeaterFanOn ? null

@@ -15,6 +15,9 @@ public sealed record VentCertainty(
 {
     private const int CoarseSteps = 10;
 
+    /// <summary>The same in km/h.</summary>
+    public Spread? TurningSpeed => TurningSpeedMetresPerSecond?.Scaled(3.6);
+
     /// <summary>Share of draws that agree with the verdict.</summary>
     public double ShareThatAgree => Verdict.Direction switch
     {

@@ -21,7 +21,8 @@ internal static class CausesView
             .Select(m => (Cause: m, P: a.Beliefs.Probability(m.Id)))
             .Where(x => x.P >= WorthListing)
             .OrderByDescending(x => x.P).ThenBy(x => x.Cause.Id, StringComparer.Ordinal)
-            .Select(x => new RowModel(x.Cause.Id, [Prose.Plain(x.Cause.Title), $"{100 * x.P:0} %"], () => Detail(a, x.Cause, x.P)))],
+            .Select(x => new RowModel(x.Cause.Id, [Prose.Plain(x.Cause.Title), $"{100 * x.P:0} %"], () => Detail(a, x.Cause, x.P))),
+            .. a.Plan.Vents.Count > 0 ? [new RowModel("vents", ["Which way each vent blows, where it turns, and why", ""], () => Lines.Of(PlanDocument.VentsOf(a)))] : Array.Empty<RowModel>()],
         WhenEmpty = "Nothing is likely on what is known.",
     };
 

@@ -24,6 +24,7 @@ internal static class Lines
         Warning w => [TextLine.Of(new Shell.Words($"!! {w.Word}: ", Emphasis.Bold), new Shell.Words(Prose.Plain(w.Text))) with { Hanging = 3 }],
         Bullets b => b.Items.Select(item => TextLine.Of("- " + Prose.Plain(item), hanging: 2)),
         Table t => t.Rows.Select(row => TextLine.Of($"- {row[0]}: {string.Join("; ", row.Skip(1).Select((cell, i) => $"{t.Columns[i + 1]} {cell}"))}", hanging: 2)),
+        Details d => [TextLine.Of(d.Summary, Emphasis.Bold), .. d.Blocks.SelectMany(Of)],
         _ => Of(new Document("", [block])).Skip(2),
     };
 
