@@ -32,4 +32,8 @@ public sealed record Scales(
     IReadOnlyList<RunKind> RunKinds,
     double SameGroupPower,
     string DefaultLegalNote,
-    double SealingGlassLoadWorstPercent);
+    double SealingGlassLoadWorstPercent)
+{
+    /// <summary>Where the sizes in the words of fixes and trials come from: lengths, spacings, angles; null when no pack says.</summary>
+    public Basis? Sizes { get; init; }
+}

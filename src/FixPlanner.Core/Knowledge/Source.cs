@@ -26,6 +26,6 @@ public enum SourceGrade
 /// <param name="Erratum">What is wrong in it, if anything was found.</param>
 public sealed record Source(string Id, string Kind, SourceGrade Grade, string What, string UsedFor, string Where, string? Erratum = null)
 {
-    /// <summary>How much of it was read, in words: yes, abstract only, first part only.</summary>
-    public string Read { get; init; } = "yes";
+    /// <summary>What of it was read and what was not, in words: whole page; abstract, the paper was not read.</summary>
+    public string Read { get; init; } = "whole page";
 }

@@ -26,6 +26,9 @@ public sealed record Zone(
     /// <summary>The tufts of an ordinary day here; null where none are placed.</summary>
     public TuftPattern? TuftPattern { get; init; }
 
+    /// <summary>Where its figures come from: spacings, counts, pressures; null when it was not read from a pack.</summary>
+    public Basis? Basis { get; init; }
+
     /// <summary>Draft ids that mean the same.</summary>
     public IReadOnlyList<string> Aliases { get; init; } = [];
 }

@@ -43,7 +43,10 @@ internal static class CarSchemas
             .May("worked_out", Shape.Text("How it is worked out from others."))
             .Done();
         fact["allOf"] = new JsonArray(OnlyFor("choice", "choices"), OnlyFor("number", "unit"));
-        return RuleShapes.FileOf("facts", "Questions about the car, its state and the plan.", fact);
+        return new KeyGroup("Questions about the car, its state and the plan.")
+            .Need("basis", RuleShapes.Basis("the ranges"))
+            .May("facts", Shape.List("Questions about the car, its state and the plan.", fact))
+            .Done();
     }
 
     public static JsonObject Templates()

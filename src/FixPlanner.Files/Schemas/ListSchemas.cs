@@ -14,7 +14,7 @@ internal static class ListSchemas
         .Need("what", Shape.Text("What it says or holds."))
         .Need("used_for", Shape.Text("What it is used for here."))
         .Need("where", Shape.Text("Where it is to be found."))
-        .Need("read", Shape.Text("What of it was read."))
+        .Need("read", Shape.Text("What of it was read, and what was not.", "abstract; the paper was not read"))
         .May("erratum", Shape.Text("What is wrong in it."))
         .Done());
 

@@ -14,6 +14,7 @@ internal static class ScalesSchemas
         .Need("title", Shape.Text("A short name."))
         .Need("what", Shape.Text("What it is about."))
         .Need("legal_note", Shape.Text("What stands where a fix has no legal note of its own."))
+        .Need("sizes_basis", RuleShapes.Basis("a size in the words of a fix or a trial"))
         .Need("sealing", new KeyGroup("The rule about sealing the cabin.")
             .Need("why", Shape.Text("Why."))
             .Need("gate", Shape.Id("The gate of the glass.", "rear-glass"))

@@ -7,6 +7,7 @@ namespace FixPlanner.Files.Schemas;
 internal static class TestDaySchema
 {
     public static JsonObject Of() => new KeyGroup("Weather, order of the day, tufts, paint, cameras, gauge and proof.")
+        .Need("basis", RuleShapes.Basis("what is not marked otherwise"))
         .May("principles", Lines("What holds for every test."))
         .May("roles", Named("Who does what."))
         .Need("place", Texts("Where to test.", "best", "road_use").Done())

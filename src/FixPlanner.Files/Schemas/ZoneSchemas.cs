@@ -25,6 +25,7 @@ internal static class ZoneSchemas
             .Done())
         .May("traps", Shape.List("What misleads here.", Shape.Text("One trap.")))
         .May("pressure_hint", Shape.Text("Where a water gauge helps."))
+        .Need("sources", RuleShapes.Basis("its figures"))
         .Done();
 
     public static JsonObject Observations(RuleShapes shapes) => RuleShapes.FileOf(

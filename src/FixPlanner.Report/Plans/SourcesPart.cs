@@ -19,7 +19,7 @@ internal static class SourcesPart
 
         yield return new Heading(2, "Sources");
         yield return new Table(["Source", "Where", "Grade, read"], [.. used.Select(s => (IReadOnlyList<string>)[$"{s.Id} {Prose.Plain(s.What)}", s.Where + (s.Erratum is { } wrong ? $". Mind: {Prose.Plain(wrong)}" : ""), $"{s.Grade}; read: {s.Read}"])]) { Stacked = true };
-        yield return new Paragraph("Grades: A standard, law or reviewed paper; B measured by a careful amateur, textbook or agency; C one owner's opinion; D general article. Where a figure names no source it says 'from memory' or 'common practice'.");
+        yield return new Paragraph($"Grades: A standard, law or reviewed paper; B measured by a careful amateur, textbook or agency; C one owner's opinion; D general article. Where a figure names no source it says 'from memory' or 'common practice'. Sizes in the words of fixes and trials: {Prose.Plain(a.Situation.Pack.Scales.Sizes?.Text ?? "not said")}.");
     }
 
     /// <summary>Sources of the plan's fixes, of the causes they act on, and of the gates in force, in the pack's order.</summary>

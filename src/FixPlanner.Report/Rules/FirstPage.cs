@@ -11,7 +11,7 @@ internal static class FirstPage
     [
         new Paragraph(Prose.Plain(pack.What)),
         new Warning("CAUTION", "Cars are moving machines, and parts come off. These pages are advice, no certificate: local law and the licensed inspector decide. Test on closed or private ground, two people, and look at the gates first."),
-        new Paragraph($"Figures name a source by its id, or say common practice (widely done, no single source), from memory (not looked up: check before relying on it), computed or judgement. Each cause and each fix says how far it has been tried: {Words(pack, "maturity")}."),
+        new Paragraph($"Figures name a source by its id, or say common practice (widely done, no single source), from memory (not looked up: check before relying on it), computed or judgement. Sizes in the words of fixes and trials: {Prose.Plain(pack.Scales.Sizes?.Text ?? "")}. Each cause and each fix says how far it has been tried: {Words(pack, "maturity")}."),
         new Heading(2, "Places on the car, in walking order"),
         new Table(
             ["Place", "Questions", "Causes", "Fixes"],

@@ -33,7 +33,8 @@ internal static class ZonePage
             ("Tufts when it is bad", zone.TuftsWhenBad),
             ("Paint when it is bad", zone.PaintWhenBad),
             ("Look at, parked", string.Join("; ", zone.LookAt)),
-            ("Water gauge", zone.PressureHint ?? ""))]);
+            ("Water gauge", zone.PressureHint ?? ""),
+            ("Figures from", zone.Basis?.Text ?? ""))]);
         yield return new Heading(2, "Where tufts go");
         yield return new Paragraph(Prose.Plain(zone.TuftPlacing));
         if (TuftDrawing.Of(zone) is { } drawing)

@@ -70,7 +70,7 @@ internal sealed class BoundRules
 }
 
 /// <summary>What pack.yaml says.</summary>
-internal sealed record PackHead(string Id, string Version, string Title, string What, string LegalNote, SealingRule Sealing);
+internal sealed record PackHead(string Id, string Version, string Title, string What, string LegalNote, SealingRule Sealing, Basis Sizes);
 
 /// <summary>No sealing of the cabin before a way out and a look at the glass.</summary>
 internal sealed record SealingRule(string Gate, Requirement Outlet, double GlassLoadWorstPercent);

@@ -25,6 +25,8 @@ internal static class FactBinder
 
     public static void BindFacts(MapReader root, FileBinder binder)
     {
+        // What is refused as a slip of the pen is a figure too.
+        _ = binder.NeedBasis(root, "basis", "the ranges");
         foreach (MapReader map in root.Inners("facts", "a fact"))
         {
             binder.Bound.Facts.Add(Fact(map, binder));

@@ -20,7 +20,7 @@ internal static class ScalesBinder
             inner.Done();
         }
 
-        binder.Bound.Head = new(map.NeedText("id"), map.NeedText("version"), map.NeedText("title"), map.NeedText("what"), map.NeedText("legal_note"), sealing);
+        binder.Bound.Head = new(map.NeedText("id"), map.NeedText("version"), map.NeedText("title"), map.NeedText("what"), map.NeedText("legal_note"), sealing, binder.NeedBasis(map, "sizes_basis", "the sizes in prose"));
     }
 
     public static void BindScales(MapReader map, FileBinder binder)

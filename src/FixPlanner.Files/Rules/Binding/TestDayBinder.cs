@@ -38,6 +38,7 @@ internal static class TestDayBinder
             Log = map.TextList("log"),
             DefaultDay = Day(map, binder),
         };
+        _ = binder.NeedBasis(map, "basis", "what is not marked otherwise");
         TakeBasis(tuftPractice, "basis", binder);
         TakeBasis(manometer, "basis", binder);
         TakeBasis(verification, "smallest_change_basis", binder);

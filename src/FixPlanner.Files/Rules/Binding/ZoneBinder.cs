@@ -27,6 +27,7 @@ internal static class ZoneBinder
             map.Text("pressure_hint"))
         {
             TuftPattern = Pattern(map, binder),
+            Basis = binder.NeedBasis(map, "sources", "the place"),
             Aliases = map.Aliases(),
         });
     }

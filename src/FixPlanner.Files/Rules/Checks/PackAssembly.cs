@@ -96,6 +96,7 @@ internal static class PackAssembly
         {
             RunKinds = rules.Runs,
             DefaultLegalNote = head.LegalNote,
+            Sizes = head.Sizes,
             SealingGlassLoadWorstPercent = head.Sealing.GlassLoadWorstPercent,
         };
         return new(
