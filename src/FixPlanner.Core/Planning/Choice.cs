@@ -21,6 +21,7 @@ internal sealed class Choice
 
     private readonly PlanModel model;
     private readonly (int Item, int Needs)[] requires;
+    private readonly (int Item, int Needs)[] reliefs = [];
     private readonly int[] cents;
     private readonly int[] minutes;
     private readonly bool[]? keptOut;
@@ -47,7 +48,8 @@ internal sealed class Choice
         Belief = model.InOrder(beliefs.Probabilities);
         Worth = Worthwhile.Of(model.Pack.Scales, Weights(s), DragArea.FromSquareMetres(Car.DragAreaSquareMetres.Likely));
         Problem = Working();
-        Solver = new(Problem.Problem.Structure);
+        Structure = Problem.Problem.Structure;
+        Solver = new(Structure);
         Limits = new(Math.Max(1, work / Math.Max(1, model.Fixes.Length)), stop) { Quote = true };
         Answer = Solver.Solve(Problem.Problem, Limits);
         if (!Answer.Feasible)
@@ -63,6 +65,13 @@ internal sealed class Choice
             MarginSearch search = new(model.Fixes, Solver, Problem.Problem, Limits, margins);
             Answer = search.Best(Answer);
             (Cuts, keptOut) = (search.Cuts, search.Cuts.Count > 0 ? [.. Problem.Problem.Never] : null);
+            if (search.Reliefs.Count > 0)
+            {
+                // Questions, draws and frontiers may not better the plan by what breaks the margin either.
+                reliefs = [.. search.Reliefs];
+                Problem = Working();
+                Solver = new(Problem.Problem.Structure);
+            }
         }
 
         Chosen = [.. Enumerable.Range(0, model.Fixes.Length).Where(i => Answer.Chosen[i])];
@@ -105,7 +114,11 @@ internal sealed class Choice
 
     public Worthwhile Worth { get; }
 
+    /// <summary>The choice; a fix that only keeps a margin with another needs that one here.</summary>
     public CarProblem Problem { get; }
+
+    /// <summary>What needs and excludes what by the pack alone.</summary>
+    public SetStructure Structure { get; }
 
     public BestSetSolver Solver { get; }
 
@@ -126,7 +139,7 @@ internal sealed class Choice
     /// <summary>A fresh choice of the same car for working in, filled with today's beliefs.</summary>
     public CarProblem Working()
     {
-        CarProblem problem = new(model.Effects.Layout, requires, model.Excludes, Fitted);
+        CarProblem problem = new(model.Effects.Layout, [.. requires, .. reliefs], model.Excludes, Fitted);
         SetProblem p = problem.Problem;
         Limits limits = Situation.Logbook.Limits;
         double hoursTaken = Situation.Logbook.Work.Sum(w => w.Hours ?? 0) + SafetyNumbers.Sum(i => model.Hours[i].Likely);

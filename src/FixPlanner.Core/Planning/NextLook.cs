@@ -7,10 +7,10 @@ namespace FixPlanner.Core.Planning;
 internal static class NextLook
 {
     /// <summary>
-    /// More answers will not change the plan: no open question can be worth this share of it. Chosen by simulation on the shipped pack
-    /// (docs/theory/diagnosis-quality.md): at half of it the interview asks two questions of five.
+    /// More answers will not change the plan: no open question can be worth this share of it. What that costs and leaves undone is simulated on the
+    /// shipped pack in docs/theory/diagnosis-quality.md.
     /// </summary>
-    public const double WorthAsking = 0.01;
+    public const double WorthAsking = 0.005;
 
     public static NextQuestion? Of(Situation s, IReadOnlyList<GateStatus> gates, QuestionGains gains, double points)
     {

@@ -38,12 +38,12 @@ internal static class Standing
                 yield return $"{model.Fixes[i].Title}: {ruledOut.InWords}";
             }
 
-            foreach (int need in p.Structure.Needs[i].Where(n => !set[n]))
+            foreach (int need in choice.Structure.Needs[i].Where(n => !set[n]))
             {
                 yield return $"{model.Fixes[i].Title} needs first: {model.Fixes[need].Title}";
             }
 
-            foreach (int other in p.Structure.Excludes[i].Where(o => o > i && set[o]))
+            foreach (int other in choice.Structure.Excludes[i].Where(o => o > i && set[o]))
             {
                 yield return $"not together: {model.Fixes[i].Title}; {model.Fixes[other].Title}";
             }

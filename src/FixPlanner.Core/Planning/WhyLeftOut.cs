@@ -64,12 +64,12 @@ internal static class WhyLeftOut
             return new(fix, LeftOutWhy.Margin, $"it breaks a margin of this car{together}: {cut.Break.InWords}");
         }
 
-        if (choice.Chosen.FirstOrDefault(c => p.Structure.Excludes[i].Contains(c), -1) is var rival and >= 0)
+        if (choice.Chosen.FirstOrDefault(c => choice.Structure.Excludes[i].Contains(c), -1) is var rival and >= 0)
         {
             return new(fix, LeftOutWhy.Conflict, $"not together with: {model.Fixes[rival].Title}");
         }
 
-        if (p.Structure.Needs[i].FirstOrDefault(n => !choice.Answer.Chosen[n], -1) is var need and >= 0)
+        if (choice.Structure.Needs[i].FirstOrDefault(n => !choice.Answer.Chosen[n], -1) is var need and >= 0)
         {
             return new(fix, LeftOutWhy.Requires, $"it needs first: {model.Fixes[need].Title}");
         }

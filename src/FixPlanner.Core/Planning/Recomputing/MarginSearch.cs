@@ -24,7 +24,10 @@ internal sealed class MarginSearch(IReadOnlyList<Fix> fixes, BestSetSolver solve
     /// <summary>What was cut off, in the order in which it was found.</summary>
     public IReadOnlyList<MarginCut> Cuts => cuts;
 
-    /// <summary>The best set that keeps every margin; what the winning way leaves out stays out of the problem.</summary>
+    /// <summary>For each cut that the best set holds with something that relieves it: one fix of the cut, and the relief that it then needs.</summary>
+    public IReadOnlyList<(int Item, int Needs)> Reliefs { get; private set; } = [];
+
+    /// <summary>The best set that keeps every margin. Of every cut that it does not hold, one fix stays out of the problem, so that the answer is the best of it.</summary>
     public SetAnswer Best(SetAnswer first)
     {
         bool[] never = [.. problem.Never], must = [.. problem.Must];
@@ -37,8 +40,9 @@ internal sealed class MarginSearch(IReadOnlyList<Fix> fixes, BestSetSolver solve
             IReadOnlyList<MarginBreak> broken = margins([.. air.Select(i => fixes[i])]);
             if (broken.Count == 0)
             {
-                node.Never.CopyTo(problem.Never, 0);
+                never.CopyTo(problem.Never, 0);
                 must.CopyTo(problem.Must, 0);
+                Reliefs = [.. Kept(node.Answer)];
                 return node.Answer;
             }
 
@@ -70,6 +74,25 @@ internal sealed class MarginSearch(IReadOnlyList<Fix> fixes, BestSetSolver solve
         Array.Clear(problem.Must);
         return solver.Solve(problem, limits);
     }
+
+    // Whatever beats the answer holds one of the cuts without its relief.
+    private IEnumerable<(int Item, int Needs)> Kept(SetAnswer answer)
+    {
+        foreach (MarginCut cut in cuts)
+        {
+            if (cut.Items.FirstOrDefault(i => !answer.Chosen[i], -1) is var missing and >= 0)
+            {
+                problem.Never[missing] = true;
+            }
+            else if (Chosen(answer).FirstOrDefault(i => !cut.Items.Contains(i) && Relieves(i, cut), -1) is var relief and >= 0)
+            {
+                yield return (cut.Items[^1], relief);
+            }
+        }
+    }
+
+    private bool Relieves(int relief, MarginCut cut) =>
+        margins([.. cut.Items.Select(i => fixes[i]), fixes[relief]]).All(b => b.Margin != cut.Break.Margin);
 
     private IEnumerable<int> Chosen(SetAnswer answer) => Enumerable.Range(0, fixes.Count).Where(i => answer.Chosen[i] && fixes[i].AirWays.Count > 0);
 
@@ -117,8 +140,7 @@ internal sealed class MarginSearch(IReadOnlyList<Fix> fixes, BestSetSolver solve
 
         for (int relief = 0; !giveUp && relief < fixes.Count; relief++)
         {
-            if (fixes[relief].AirWays.Count > 0 && !never[relief] && !must[relief] && !cut.Items.Contains(relief)
-                && margins([.. cut.Items.Select(i => fixes[i]), fixes[relief]]).All(b => b.Margin != cut.Break.Margin))
+            if (fixes[relief].AirWays.Count > 0 && !never[relief] && !must[relief] && !cut.Items.Contains(relief) && Relieves(relief, cut))
             {
                 bool[] with = [.. must];
                 foreach (int i in cut.Items)

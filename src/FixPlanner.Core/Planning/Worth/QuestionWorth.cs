@@ -9,6 +9,15 @@ namespace FixPlanner.Core.Planning.Worth;
 /// </summary>
 internal sealed class QuestionWorth
 {
+    /// <summary>
+    /// Losses of today at which fixes are taken together in the bound, as shares of the plan's points. More steps make it closer, but then it too passes
+    /// over questions that pay only together with others (docs/theory/diagnosis-quality.md).
+    /// </summary>
+    private static readonly double[] Steps = [0.004, 0.03];
+
+    /// <summary>A loss that is not settled after so many nodes is taken at what is proven of it.</summary>
+    private const long NodesForALoss = 300;
+
     private readonly CarProblem now;
     private readonly CarProblem then;
     private readonly EffectFigures figures;
@@ -40,7 +49,7 @@ internal sealed class QuestionWorth
     /// <returns>One gain for each question, in their order.</returns>
     public QuestionGain[] Rank(IReadOnlyList<OpenQuestion> questions, SearchLimits limits)
     {
-        double[] bounds = Bounds(questions);
+        double[] bounds = Bounds(questions, limits.Stop);
         QuestionGain[] gains = [.. bounds.Select(b => new QuestionGain(b, b, false))];
         double bestPerEffort = 0;
         foreach (int q in Enumerable.Range(0, questions.Count).OrderByDescending(q => bounds[q] / questions[q].Effort).ThenBy(q => q))
@@ -61,7 +70,7 @@ internal sealed class QuestionWorth
     }
 
     /// <summary>Proven bound of each question.</summary>
-    public double[] Bounds(IReadOnlyList<OpenQuestion> questions)
+    public double[] Bounds(IReadOnlyList<OpenQuestion> questions, CancellationToken stop = default)
     {
         bool[] possible = [.. neverNow.Select(never => !never)];
         foreach (PossibleAnswer answer in questions.SelectMany(q => q.Answers))
@@ -72,8 +81,9 @@ internal sealed class QuestionWorth
             }
         }
 
-        GainBound bound = new(now.Problem, plan.Chosen, possible);
-        return [.. questions.Select(q => q.Answers.Sum(a => a.Chance * Bound(bound, a))).Select(points => points < TieBreak.Tolerance ? 0 : points)];
+        GainBound bound = new(now.Problem, plan.Chosen, Losses(stop), [.. Steps.Select(step => step * plan.Points)]);
+        GainBound ifFreed = new(now.Problem, plan.Chosen, [.. possible.Select((may, i) => may || plan.Chosen[i] ? 0 : double.PositiveInfinity)], []);
+        return [.. questions.Select(q => q.Answers.Sum(a => a.Chance * Bound(Frees(a) ? ifFreed : bound, a))).Select(points => points < TieBreak.Tolerance ? 0 : points)];
     }
 
     /// <summary>Expected gain of one question; null when a stop came first.</summary>
@@ -95,6 +105,30 @@ internal sealed class QuestionWorth
         return gain;
     }
 
+    /// <summary>What today's best set loses at least with each item the other way round.</summary>
+    private double[] Losses(CancellationToken stop)
+    {
+        double[] loss = new double[plan.Chosen.Length];
+        for (int i = 0; i < loss.Length; i++)
+        {
+            bool[] forced = plan.Chosen[i] ? now.Problem.Never : now.Problem.Must;
+            if (neverNow[i] || forced[i] || now.Problem.Must[i])
+            {
+                loss[i] = double.PositiveInfinity;
+                continue;
+            }
+
+            forced[i] = true;
+            SetAnswer other = solver.Solve(now.Problem, new(NodesForALoss, stop));
+            forced[i] = false;
+            loss[i] = other.Feasible ? Math.Max(0, plan.Points - other.UpperPoints) : double.PositiveInfinity;
+        }
+
+        return loss;
+    }
+
+    private bool Frees(PossibleAnswer answer) => answer.Never is { } never && never.Index().Any(n => !n.Item && neverNow[n.Index]);
+
     private double Bound(GainBound bound, PossibleAnswer answer)
     {
         Fill(answer);
@@ -107,7 +141,7 @@ internal sealed class QuestionWorth
         // Items that a gate rules out lose their part of today's plan; items that it frees may have made today's plan better already.
         double lost = then.Problem.Points(plan.Chosen) - then.Problem.Points(PlanWithout(never));
         double freed = 0;
-        if (never.Index().Any(n => !n.Item && neverNow[n.Index]))
+        if (Frees(answer))
         {
             never.CopyTo(now.Problem.Never, 0);
             freed = Math.Max(0, solver.Solve(now.Problem, SearchLimits.None).Points - plan.Points);
