@@ -9,12 +9,17 @@ namespace FixPlanner.Files.Logbooks;
 /// <summary>Reads a fact as the owner wrote it: a value with its unit, a word of the list, or a reserved answer.</summary>
 internal sealed class FactReader(KnowledgePack pack, ProblemList problems)
 {
-    public (string Id, FactEntry Entry)? Read(YamlEntry entry, FactScope here)
+    /// <summary>Reads one entry of a group of facts.</summary>
+    /// <param name="entry">The entry.</param>
+    /// <param name="here">Whose facts these are.</param>
+    /// <param name="others">Keys of the group that are no facts, for the nearest spelling.</param>
+    /// <returns>The fact; null where the key is not known, which is reported, and where its value cannot be read.</returns>
+    public (string Id, FactEntry Entry)? Read(YamlEntry entry, FactScope here, IEnumerable<string> others)
     {
         string written = entry.Key.Text;
         if (pack.Fact(written) is not { } fact)
         {
-            problems.Add(Messages.UnknownId(entry.Key.Place, written, "fact", pack.Facts.Select(f => f.Id)));
+            problems.Add(Messages.UnknownFact(entry.Key.Place, written, Home(here), pack.Facts.Select(f => f.Id).Concat(others)));
             return null;
         }
 

@@ -13,6 +13,7 @@ public sealed class LogbookReader
     private const int NewestVersion = 1;
     private static readonly Dictionary<string, WorkState> States = Enum.GetValues<WorkState>().ToDictionary(s => s.ToString().ToLowerInvariant());
     private static readonly Dictionary<string, Skill> Skills = Enum.GetValues<Skill>().ToDictionary(s => s.ToString().ToLowerInvariant());
+    private static readonly string[] Weather = ["wind", "temperature", "humidity", "road"];
     private readonly KnowledgePack pack;
     private readonly ProblemList problems = new();
     private readonly FactReader facts;
@@ -100,7 +101,7 @@ public sealed class LogbookReader
         Dictionary<string, FactEntry> read = [];
         foreach (YamlEntry entry in map.Entries.Where(e => !reserved.Contains(e.Key.Text) && e.Value is not YamlScalar { IsUnset: true }))
         {
-            if (facts.Read(entry, scope) is { } fact)
+            if (facts.Read(entry, scope, reserved) is { } fact)
             {
                 read[fact.Id] = fact.Entry;
             }
@@ -122,7 +123,7 @@ public sealed class LogbookReader
                 }
             }
 
-            map.Done();
+            map.Done(Severity.Warning);
         }
 
         return aims;
@@ -199,10 +200,15 @@ public sealed class LogbookReader
         Dictionary<string, string> weather = [];
         if (map.Inner("weather", "weather") is { } sky)
         {
-            foreach (YamlEntry entry in sky.Map.Entries)
+            foreach (string key in Weather)
             {
-                weather[entry.Key.Text] = entry.Value is YamlScalar s ? s.Text : "";
+                if (sky.Text(key) is { } text)
+                {
+                    weather[key] = text;
+                }
             }
+
+            sky.Done(Severity.Warning);
         }
 
         Round round = new(id, Dates.Read(map, "date", problems), Ids(map, "fitted", f => pack.Fix(f)?.Id, "fix", [.. pack.Fixes.Select(f => f.Id)]), findings, map.Inner("facts", "facts") is { } state ? Facts(state.Map, FactScope.State, []) : new Dictionary<string, FactEntry>()) { Weather = weather };
