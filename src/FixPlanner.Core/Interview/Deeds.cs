@@ -10,6 +10,9 @@ internal sealed class Deeds(KnowledgePack pack, DateOnly today)
     public const string SignOff = "sign";
     public const string Work = "work";
     public const string Details = "details";
+
+    /// <summary>The deed that goes to a gate's first open question.</summary>
+    public const string Answer = "ask";
     private const string Read = "read";
     private const string Always = "always";
     private const string Never = "never";
@@ -18,7 +21,7 @@ internal sealed class Deeds(KnowledgePack pack, DateOnly today)
 
     private static readonly Dictionary<SubjectKind, Deed[]> Table = new()
     {
-        [SubjectKind.Gate] = [new(SignOff, 's', "record a sign-off", "record a sign-off"), new(Read, 'r', "I have read this (it clears nothing)", "I have read this (clears nothing)")],
+        [SubjectKind.Gate] = [new(SignOff, 's', "record a sign-off", "record a sign-off"), new(Read, 'r', "I have read this (it clears nothing)", "I have read this (clears nothing)"), new(Answer, 'a', "answer its first open question", "answer what is open")],
         [SubjectKind.Fix] = [new(Always, 'a', "always do this", "always"), new(Never, 'n', "never do this", "never"), new(AsBuilt, 'o', "leave the car as built here", "as built"), new(Leave, 'l', "leave it to the plan", "leave to the plan"), new(Work, 'w', "record work on it", "work done on it")],
         [SubjectKind.Zone] = [new(AsBuilt, 'o', "leave the car as built here", "as built"), new(Leave, 'l', "leave it to the plan", "leave to the plan")],
         [SubjectKind.Look] = [new(Details, 'd', "photo or film, place, speed, note, how sure", "details")],

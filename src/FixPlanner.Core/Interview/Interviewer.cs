@@ -1,6 +1,7 @@
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Quantities;
+using FixPlanner.Core.Safety;
 
 namespace FixPlanner.Core.Interview;
 
@@ -106,9 +107,24 @@ public sealed class Interviewer
             return new(records.Begin(state, subject), []);
         }
 
+        if (deed == Deeds.Answer)
+        {
+            return AskWhatIsOpen(RecordTalk.BackFromRecord(state), subject);
+        }
+
         (IReadOnlyList<LogbookEdit> edits, string says) = deeds.Do(subject, deed, state.Logbook);
         InterviewState back = RecordTalk.BackFromRecord(state) with { Logbook = edits.Aggregate(state.Logbook, (logbook, edit) => logbook.With(edit)) };
         return new(back, edits) { Says = edits.Count == 0 && says.Length == 0 ? "It stands so already." : says };
+    }
+
+    // To the first open question of a gate; what was passed by in this sitting comes last.
+    private Step AskWhatIsOpen(InterviewState state, Subject subject)
+    {
+        Situation s = Situation.Of(pack, state.Logbook, today);
+        QuestionKey[] open = pack.Gate(subject.Id) is { } gate
+            ? [.. GateCheck.OpenOf(gate, s).Select(must => new QuestionKey(must.IsFact ? QuestionKind.Fact : QuestionKind.Observation, must.Ask)).Where(key => agenda.Applies(key, s)).OrderBy(state.PassedBy.Contains)]
+            : [];
+        return open.Length == 0 ? new(state, []) { Says = "Nothing that this gate must know is open." } : new(Move(state, new(state.Place.Section, open[0])), []);
     }
 
     /// <summary>All questions of a part with the answers that stand, for the overview that lets one be changed.</summary>
@@ -189,6 +205,12 @@ public sealed class Interviewer
     private InterviewState Next(InterviewState state)
     {
         Section section = state.Place.Section;
+        if (section == Section.Gates)
+        {
+            // A gate's question was asked from the list of gates.
+            return Back(state);
+        }
+
         Situation s = Situation.Of(pack, state.Logbook, today);
         IReadOnlyList<QuestionKey> questions = agenda.Of(section, s);
         int at = state.Place.Question is { } here ? questions.ToList().IndexOf(here) : -1;

@@ -25,6 +25,19 @@ public static class GateCheck
         return [.. done.Values.OrderBy(s => s.Rank)];
     }
 
+    /// <summary>What a gate must know and does not, whatever is planned.</summary>
+    /// <param name="gate">The gate.</param>
+    /// <param name="situation">What is known.</param>
+    /// <returns>The open entries, in the pack's order.</returns>
+    public static IReadOnlyList<OpenMustKnow> OpenOf(Gate gate, Situation situation)
+    {
+        ArgumentNullException.ThrowIfNull(gate);
+        ArgumentNullException.ThrowIfNull(situation);
+        return OpenOf(gate, situation, Everything(situation));
+    }
+
+    private static OpenMustKnow[] OpenOf(Gate gate, Situation s, Said said) => [.. gate.MustKnow.Where(m => !m.Ways.Any(w => IsKnown(w, s))).Select(m => FirstWay(m, said.Unanswered))];
+
     private static GateStatus Check(Gate gate, Situation s, Said said, PlannedUse planned, Dictionary<string, GateStatus> done, HashSet<string> asking)
     {
         if (done.TryGetValue(gate.Id, out GateStatus? known))
@@ -35,7 +48,7 @@ public static class GateCheck
         asking.Add(gate.Id);
         bool concerned = Concerns(gate, s, planned);
         GateTrigger[] triggers = [.. AnswerTriggers(gate, s, said.Answers), .. FactTriggers(gate, s)];
-        OpenMustKnow[] open = [.. gate.MustKnow.Where(m => !m.Ways.Any(w => IsKnown(w, s))).Select(m => FirstWay(m, said.Unanswered))];
+        OpenMustKnow[] open = OpenOf(gate, s, said);
         SignOffStatus[] signOffs = [.. gate.SignOffs.Select(rule => Status(gate, rule, triggers, s, said, planned, done, asking))];
         bool signedOff = signOffs.Any(x => x.Counts && x.Rule.Lifts.Contains("all"));
         GateState state = triggers.Length > 0 && !signedOff ? GateState.InForce

@@ -22,7 +22,7 @@ internal sealed class PlainOpening(PlainBench bench, PlainQuestions questions)
             }
 
             bench.Say(section == Section.Gates
-                ? "Open one: its number. Enter: on to the plan.   all = all gates   u undo   q quit"
+                ? "Open one: its number. Answer what is open of it: a and its number. Enter: on to the plan.   all = all gates   u undo   q quit"
                 : "Open one: its number. Any fix or zone: a part of its name. Enter: the whole plan.   u undo   q quit");
             switch (bench.Lines.Read())
             {
@@ -47,6 +47,14 @@ internal sealed class PlainOpening(PlainBench bench, PlainQuestions questions)
                     }
 
                     break;
+                case ['a', .. var number] when section == Section.Gates && int.TryParse(number, out int n) && n >= 1 && n <= rows.Count:
+                    (state, Ending? asked) = Answer(state, rows[n - 1]);
+                    if (asked is { } over)
+                    {
+                        return (state, over);
+                    }
+
+                    break;
                 case var line when section == Section.Plan && !int.TryParse(line, out _):
                     sought = line;
                     break;
@@ -55,6 +63,17 @@ internal sealed class PlainOpening(PlainBench bench, PlainQuestions questions)
                     break;
             }
         }
+    }
+
+    private (InterviewState State, Ending? Ending) Answer(InterviewState state, PlainRow row)
+    {
+        Step step = bench.Interviewer.Do(state, row.Subject, "ask");
+        if (step.Says.Length > 0)
+        {
+            bench.Say(step.Says);
+        }
+
+        return Ask(step.State, state.Place.Section);
     }
 
     private (InterviewState State, Ending? Ending) Open(InterviewState state, PlainRow row)
@@ -67,6 +86,11 @@ internal sealed class PlainOpening(PlainBench bench, PlainQuestions questions)
 
         Section section = state.Place.Section;
         InterviewState at = Interviewer.Move(state, new(section, row.Subject.Key));
+        return Ask(at, section);
+    }
+
+    private (InterviewState State, Ending? Ending) Ask(InterviewState at, Section section)
+    {
         (at, Ending ending) = questions.Ask(at, section);
         return (at with { Place = new(section) }, ending == Ending.Done ? null : ending);
     }

@@ -1,4 +1,5 @@
 using FixPlanner.Core.Interview;
+using FixPlanner.Core.Knowledge;
 using FixPlanner.Files.Logbooks;
 using FixPlanner.Journeys.Screens;
 using FixPlanner.Plain;
@@ -93,6 +94,49 @@ public sealed class TwoFacesRecordsTests
     }
 
     [Fact]
+    public void From_a_gate_to_its_first_open_question_by_one_key_in_both_faces()
+    {
+        using JobFiles files = new();
+        string wizard = files.Copy("lindle");
+        string plain = files.New("plain.logbook.yaml");
+        File.Copy(wizard, plain);
+        int number;
+        using (OpenLogbook book = OpenLogbook.Open(wizard, JobFiles.Pack, out _)!)
+        {
+            WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
+            program.Begin();
+            program.Update(new Asked("plan"));
+            ListModel gates = (ListModel)program.Update(new Asked("before")).Screen;
+            RowModel[] shown = [.. gates.Rows.Where(r => r.Cells[2] is "in force" or "not checked")];
+            RowModel open = shown.First(r => r.Detail!().Any(line => line.Text.StartsWith("Not known:", StringComparison.Ordinal)));
+            string first = open.Detail!().First(line => line.Text.StartsWith("Not known:", StringComparison.Ordinal)).Text["Not known: ".Length..];
+            number = 1 + Array.IndexOf(shown, open);
+
+            using Screen screen = new(program);
+            for (int down = gates.Rows.ToList().IndexOf(open); down > 0; down--)
+            {
+                screen.Press(Key.CursorDown);
+            }
+
+            screen.Press(Key.A);
+            QuestionModel asked = Assert.IsType<QuestionModel>(program.Update(new Drafted("", "")).Screen);
+            KnowledgePack pack = JobFiles.Pack;
+            string id = asked.Id.Split(':')[1];
+            Assert.Equal(first, pack.Fact(id)?.Title ?? pack.Observation(id)?.Question);
+            Assert.Equal("gates", program.Update(new Answered(asked.Id, "not sure", false)).Screen.Id);
+        }
+
+        AtGates talker = new([$"a{number}", "~", "q"]);
+        using (OpenLogbook book = OpenLogbook.Open(plain, JobFiles.Pack, out _)!)
+        {
+            PlainFace.Over(talker, talker.Heard, book, JobFiles.Pack, JobFiles.Today);
+        }
+
+        Assert.Equal(File.ReadAllText(wizard), File.ReadAllText(plain));
+        Assert.NotEqual(File.ReadAllText(JobFiles.Demo("lindle")), File.ReadAllText(plain));
+    }
+
+    [Fact]
     public void What_was_typed_and_not_confirmed_comes_back_after_leaving()
     {
         using JobFiles files = new();
@@ -161,6 +205,16 @@ public sealed class TwoFacesRecordsTests
         }
 
         return frame;
+    }
+
+    /// <summary>Passes everything by until the gates are listed, and then says its lines.</summary>
+    private sealed class AtGates(IEnumerable<string> lines) : TextReader
+    {
+        private readonly Queue<string> said = new(lines);
+
+        public StringWriter Heard { get; } = new();
+
+        public override string? ReadLine() => Heard.ToString().Contains("Open one: its number", StringComparison.Ordinal) ? said.TryDequeue(out string? line) ? line : null : ">";
     }
 
     /// <summary>The same person, line by line: listens to what was asked last, and types.</summary>
