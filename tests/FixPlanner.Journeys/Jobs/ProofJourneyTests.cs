@@ -2,10 +2,12 @@ using FixPlanner.Core.Interview;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning;
 using FixPlanner.Files.Logbooks;
+using FixPlanner.Journeys.Screens;
 using FixPlanner.Plain;
 using FixPlanner.Wizard;
 using FixPlanner.Wizard.Screens;
 using FixPlanner.Wizard.Shell;
+using Terminal.Gui.Input;
 
 namespace FixPlanner.Journeys.Jobs;
 
@@ -128,6 +130,34 @@ public sealed class ProofJourneyTests
         (string plain, _) = Car(files, "plain");
         string said = Plain(plain, ["2", ZoneNumber("bonnet"), "3 x 2 at 80 km/h, bonnet.mp4 at 1:10", "rr", "ls", "sw", "", "q"]);
         Assert.Contains("Lies down again", said, StringComparison.Ordinal);
+        Assert.Equal(File.ReadAllText(wizard), File.ReadAllText(plain));
+    }
+
+    [Fact]
+    public void Frame_counts_typed_on_the_grid_of_the_wizard_give_the_same_file_as_line_by_line()
+    {
+        using JobFiles files = new();
+        (string wizard, _) = Car(files, "wizard");
+        using (OpenLogbook book = OpenLogbook.Open(wizard, JobFiles.Pack, out _)!)
+        {
+            WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
+            program.Begin();
+            ToProof(program);
+            program.Update(new Opened("proof", "ProofOf"));
+            program.Update(new Answered("", "tufts", false));
+            program.Update(new Answered("", "roof-tail", false));
+            program.Update(new Entered("", "1 x 3 at 80 km/h, roof.mp4 at 1:10"));
+            using Screen screen = new(program);
+            screen.Type("f10 20 0 70").Press(Key.Enter);
+            screen.Type("80 20 0").Press(Key.Enter);
+            Assert.Contains("no frame count of this grid", screen.Text, StringComparison.Ordinal);
+            screen.Type(" 0").Press(Key.Enter, Key.Esc);
+            screen.Type("w").Press(Key.Enter);
+            Assert.Equal("rsw", Assert.Single(Assert.Single(book.Logbook.Readings).Grid));
+        }
+
+        (string plain, _) = Car(files, "plain");
+        Plain(plain, ["2", ZoneNumber("roof-tail"), "1 x 3 at 80 km/h, roof.mp4 at 1:10", "1.1: 10 20 0 70", "1.2: 80 20 0 0", "1 rsw", "", "q"]);
         Assert.Equal(File.ReadAllText(wizard), File.ReadAllText(plain));
     }
 

@@ -31,6 +31,31 @@ public sealed class GridScreenTests
         Assert.Equal(new Entered("grid", ""), screen.Handle(Key.Enter).Message);
     }
 
+    [Fact]
+    public void FramesOfAFilm_AreTypedTuftAfterTuftInALineOfTheirOwn()
+    {
+        GridScreen screen = new();
+        screen.Show(Model("...", "..."));
+        screen.Handle(Key.F);
+        Assert.True(screen.Typing);
+        Type(screen, "10 30 0 60");
+        Assert.Equal(new Entered("grid", "1.1: 10 30 0 60"), screen.Handle(Key.Enter).Message);
+        screen.Show(Model("r..", "..."));
+        Type(screen, "1 2");
+        Assert.Equal(new Entered("grid", "1.2: 1 2"), screen.Handle(Key.Enter).Message);
+
+        // Not taken: the line stays as it was typed, and so does the tuft.
+        screen.Show(Model("r..", "...") with { Trouble = "no frame count" });
+        Assert.Contains("no frame count", Text(screen), StringComparison.Ordinal);
+        Type(screen, " 3 4");
+        Assert.Equal(new Entered("grid", "1.2: 1 2 3 4"), screen.Handle(Key.Enter).Message);
+        screen.Show(Model("rr.", "..."));
+        Assert.Contains("Tuft 1.3, frames", Text(screen), StringComparison.Ordinal);
+        Assert.True(screen.GoBack());
+        Assert.False(screen.Typing);
+        Assert.Equal(new Entered("grid", "1 rrs"), screen.Handle(new Key('s')).Message);
+    }
+
     [Theory]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
@@ -50,6 +75,10 @@ public sealed class GridScreenTests
         screen.Press(Key.Enter);
         Golden.Matches($"proof-{width}x{height}", screen.Text);
     }
+
+    private static void Type(GridScreen screen, string text) => Assert.All(text, letter => Assert.True(screen.Handle(new Key(letter)).Taken));
+
+    private static string Text(GridScreen screen) => string.Join('\n', screen.Draw(80, 20).Rows.Select(row => row.Text));
 
     private static GridModel Model(params string[] rows) => new() { Id = "grid", Title = "Tufts", Text = ["Which?"], Rows = rows };
 }

@@ -11,6 +11,9 @@ internal sealed record GridModel : ScreenModel
     /// <summary>Rows of letters, the first that the air meets on top.</summary>
     public required IReadOnlyList<string> Rows { get; init; }
 
+    /// <summary>Why the last frame count was not taken, or null.</summary>
+    public TextLine? Trouble { get; init; }
+
     /// <summary>The car with the letters in the zone, or null.</summary>
     public PictureModel? Picture { get; init; }
 }

@@ -8,17 +8,21 @@ internal sealed class GridScreen : IScreen
 {
     private const string Letters = "swlr.";
     private readonly Scroller scroller = new();
+    private readonly EntryLine film = new();
     private GridModel? model;
     private int row;
     private int column;
+    private bool counting;
+    private bool sent;
 
-    public bool Typing => false;
+    public bool Typing => counting;
 
     public Message? Unconfirmed => null;
 
     public IReadOnlyList<TextLine> KeyWords =>
     [
         TextLine.Of("s steady, w waving, l lifted, r reversed, point or space: not readable", hanging: 2),
+        TextLine.Of("f: type how many frames of the film show this tuft steady, waving, lifted, reversed; Esc closes the line", hanging: 2),
         TextLine.Of("Arrows, Home, End: to another tuft; Enter: done, what it shows goes into the diagnosis", hanging: 2),
     ];
 
@@ -28,15 +32,34 @@ internal sealed class GridScreen : IScreen
     {
         if (this.model?.Id != model.Id)
         {
-            (row, column) = (0, 0);
+            (row, column, counting) = (0, 0, false);
             scroller.ToStart();
         }
 
         this.model = (GridModel)model;
+        if (sent && this.model.Trouble is null)
+        {
+            film.Set("");
+            Next(this.model.Rows.Count, this.model.Rows[0].Length);
+        }
+
+        sent = false;
     }
 
     public Reply Handle(Key key)
     {
+        if (counting)
+        {
+            return Count(key);
+        }
+
+        if (key == Key.F)
+        {
+            counting = true;
+            film.Set("");
+            return Reply.Moved;
+        }
+
         if (key == Key.Enter)
         {
             return Reply.Say(new Entered(model!.Id, ""));
@@ -70,10 +93,37 @@ internal sealed class GridScreen : IScreen
         return Reply.Say(said);
     }
 
-    public bool GoBack() => false;
+    // Tuft after tuft, as the film is gone through; an empty line closes it.
+    private Reply Count(Key key)
+    {
+        if (key != Key.Enter)
+        {
+            return film.Handle(key) ? Reply.Moved : Reply.NotMine;
+        }
+
+        if (film.Text.Trim().Length == 0)
+        {
+            counting = false;
+            return Reply.Moved;
+        }
+
+        sent = true;
+        return Reply.Say(new Entered(model!.Id, $"{row + 1}.{column + 1}: {film.Text.Trim()}"));
+    }
+
+    public bool GoBack()
+    {
+        bool was = counting;
+        counting = false;
+        return was;
+    }
 
     public void Paste(string text)
     {
+        if (counting)
+        {
+            film.Insert(text);
+        }
     }
 
     public Sheet Draw(int width, int height)
@@ -82,10 +132,26 @@ internal sealed class GridScreen : IScreen
         DrawingModel? drawing = model.Picture is not { } picture ? null
             : new[] { picture.Large, picture.Slim }.FirstOrDefault(d => d.Width + model.Rows[0].Length + 12 <= width && d.Rows.Count + grid.Count < height);
         List<TextLine> text = Wrap.To(model.Text, width);
-        int room = Math.Max(2, height - 1 - Math.Max(grid.Count + 1, drawing?.Rows.Count ?? 0));
+        (IReadOnlyList<TextLine> line, int cursor) = Film(width);
+        int room = Math.Max(2, height - 1 - line.Count - Math.Max(grid.Count + 1, drawing?.Rows.Count ?? 0));
         IReadOnlyList<TextLine> upper = Rows.Window(text, scroller, room);
         IReadOnlyList<TextLine> lower = drawing is null ? grid : Rows.Beside(grid, drawing.Lines, width - drawing.Width);
-        return new([model.Title.With(Emphasis.Bold), .. upper, .. lower], (6 + column, 1 + upper.Count + row));
+        (int, int) at = counting ? (cursor, 1 + upper.Count) : (6 + column, 1 + upper.Count + line.Count + row);
+        return new([model.Title.With(Emphasis.Bold), .. upper, .. line, .. lower], at);
+    }
+
+    private (IReadOnlyList<TextLine> Rows, int Cursor) Film(int width)
+    {
+        if (!counting)
+        {
+            return ([], 0);
+        }
+
+        string label = $"Tuft {row + 1}.{column + 1}, frames steady waving lifted reversed: ";
+        (string text, int cursor) = film.View(Math.Max(4, width - label.Length - 1));
+        TextLine line = TextLine.Of(new Words(label), new Words(Columns.Fit(text, Math.Max(5, width - label.Length)), Emphasis.Underline | Emphasis.Bold));
+        TextLine below = model!.Trouble is { } trouble ? TextLine.Of("! ", Emphasis.Bold).Then(trouble) with { Hanging = 2 } : TextLine.Of("for example: 10 30 0 60. Enter: taken, and on to the next tuft; Esc: back to the letters", Emphasis.Faint);
+        return ([line, .. Wrap.To([below], width)], label.Length + cursor);
     }
 
     private TextLine Row(string letters, int number)

@@ -30,11 +30,12 @@ internal static class ProofView
     };
 
     /// <summary>A grid to read, with its letters drawn on the car.</summary>
-    public static GridModel Grid(Question question, Reading reading, PictureBook pictures, Situation s) => new()
+    public static GridModel Grid(Question question, Reading reading, PictureBook pictures, Situation s, Refusal? trouble) => new()
     {
         Id = question.Key.ToString(),
         Title = Lines.Of($"{question.Heading}: {question.Zone?.Title}, {reading.Speed}{(reading.Photo is { } photo ? $", {photo}" : "")}"),
-        Text = [Lines.Of(question.Ask), Lines.Named("Why", question.Why), "s steady, w waving, l lifted, r reversed, point: not readable. Enter: done."],
+        Text = [Lines.Of(question.Ask), Lines.Named("Why", question.Why), "s steady, w waving, l lifted, r reversed, . not readable. f: film. Enter: done."],
+        Trouble = trouble is { } t ? (TextLine)$"{t.What}: {t.Mend}" : null,
         Rows = reading.Grid,
         Picture = question.Zone is { } zone && TuftWords.GridOf(reading) is { } grid ? pictures.Of(zone, s, drawing => TuftMarks.On(drawing, zone.Id, grid)) : null,
     };

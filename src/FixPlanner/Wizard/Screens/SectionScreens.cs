@@ -35,7 +35,7 @@ internal sealed class SectionScreens(Workbench bench)
         Assessment known = bench.Known();
         if (question.Key.Kind == QuestionKind.TuftRow)
         {
-            return ProofView.Grid(question, bench.Book.Logbook.Readings.First(r => r.Id == question.Key.Id), pictures, known.Situation);
+            return ProofView.Grid(question, bench.Book.Logbook.Readings.First(r => r.Id == question.Key.Id), pictures, known.Situation, bench.State.Trouble);
         }
 
         QuestionModel model = QuestionView.Of(question, bench.State, question.Zone is { } zone ? pictures.Of(zone, known.Situation) : null);
