@@ -47,6 +47,11 @@ public sealed record Question(QuestionKey Key, string Heading, string Ask, strin
     /// <summary>Why it was not answered, when the logbook says so.</summary>
     public NotAnswered? CurrentNot { get; init; }
 
+    /// <summary>
+    /// A number typed here may be a figure that was measured and not the number of an answer, or may have two digits: it chooses, and Enter confirms.
+    /// </summary>
+    public bool NumberOnlyChooses => Choices.Count > 9 || Choices.Any(c => c.Text.Any(char.IsDigit));
+
     /// <summary>The answer may be given as hesitant.</summary>
     public bool CanHesitate => Key.Kind == QuestionKind.Observation;
 

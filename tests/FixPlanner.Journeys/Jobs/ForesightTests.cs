@@ -3,6 +3,7 @@ using FixPlanner.Commands;
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning;
+using FixPlanner.Core.Safety;
 using FixPlanner.Files.Logbooks;
 using FixPlanner.Journeys.Screens;
 using FixPlanner.Wizard;
@@ -34,8 +35,20 @@ public sealed class ForesightTests
         List<Assessment> steps = [.. Assessor.InSteps(quick, new CancellationToken(canceled: true), CancellationToken.None)];
         Assert.False(steps[0].Plan.QuestionsProven);
         Assert.All(steps.Skip(1), s => Assert.True(s.Plan.QuestionsProven));
+        Interviewer interviewer = new(JobFiles.Pack, JobFiles.Today);
         InterviewState walk = new(quick.Situation.Logbook, new(Section.WalkRound));
-        Assert.NotNull(new Interviewer(JobFiles.Pack, JobFiles.Today).Proposed(walk, steps[0]));
+        OpenMustKnow[] waitedFor = [.. quick.Gates.Where(g => g.State == GateState.NotChecked).SelectMany(g => g.Open)];
+        QuestionKey first = Assert.NotNull(interviewer.Proposed(walk, steps[0]));
+        Assert.Contains(waitedFor, o => o.Ask == first.Id);
+
+        // With the gates' own questions passed by it is worth for the plan that proposes: something open, worth asking as far as is known.
+        QuestionKey[] passed = [.. waitedFor.Select(o => new QuestionKey(o.IsFact ? QuestionKind.Fact : QuestionKind.Observation, o.Ask))];
+        QuestionKey next = Assert.NotNull(interviewer.Proposed(walk with { PassedBy = [.. passed] }, steps[0]));
+        Assert.DoesNotContain(next, passed);
+        Assert.False(quick.Situation.Findings.ContainsKey(next.Id));
+        Assert.Null(quick.Situation.Fact(next.Id));
+        Assert.True(!steps[0].Gains.TryGetValue(next, out double gain) || gain > 0, $"{next} is worth {gain}");
+        Assert.True(steps[^1].Gains.ContainsKey(next));
     }
 
     [Fact]

@@ -1,8 +1,10 @@
 using FixPlanner.Core.Interview;
 using FixPlanner.Files.Logbooks;
+using FixPlanner.Journeys.Screens;
 using FixPlanner.Plain;
 using FixPlanner.Wizard;
 using FixPlanner.Wizard.Shell;
+using Terminal.Gui.Input;
 
 namespace FixPlanner.Journeys.Jobs;
 
@@ -70,6 +72,25 @@ public sealed class TwoFacesTests
 
         Assert.Contains("Not taken", said.ToString(), StringComparison.Ordinal);
         Assert.False(File.Exists(path) && File.ReadAllText(path).Contains("width_m", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_figure_typed_where_answers_hold_figures_answers_nothing_until_Enter()
+    {
+        using JobFiles files = new();
+        string path = files.Copy("pennock");
+        string before = File.ReadAllText(path);
+        Core.Knowledge.Observation look = JobFiles.Pack.Observations.First(o => o.Answers.Count > 2 && o.Answers[0].Text.Any(char.IsDigit));
+        using OpenLogbook book = OpenLogbook.Open(path, JobFiles.Pack, out _)!;
+        WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
+        program.Begin();
+        program.Update(new Opened("walk", $"{QuestionKind.Observation}:{look.Id}"));
+        using Screen screen = new(program);
+        screen.Type("12");
+        Assert.Equal(before, File.ReadAllText(path));
+        Assert.Contains(">2 ", screen.Text, StringComparison.Ordinal);
+        screen.Press(Key.Enter);
+        Assert.Contains(book.Logbook.Rounds[^1].Findings, f => f.Observation == look.Id && f.Answer == look.Answers[1].Id);
     }
 
     [Fact]

@@ -25,6 +25,42 @@ public sealed class QuestionScreenTests
         Assert.Empty(program.Heard);
     }
 
+    [Fact]
+    public void Figure_TypedOnAnswersThatHoldFigures_ChoosesAndAnswersNothing()
+    {
+        QuestionScreen screen = new();
+        screen.Show(Gap);
+        Assert.Null(screen.Handle(Key.D1).Message);
+        Assert.Null(screen.Handle(Key.D2).Message);
+        Assert.Equal(new Answered("gap", "middle", false), screen.Handle(Key.Enter).Message);
+        Assert.Contains(screen.Draw(80, 20).Rows, row => row.Text.Contains("A number chooses; Enter gives the answer.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Number_OfTwoDigits_ChoosesAmongMoreThanNineAnswers()
+    {
+        QuestionScreen screen = new();
+        screen.Show(Gap with { Id = "many", Answers = [.. Enumerable.Range(1, 14).Select(i => new AnswerModel($"{i}", $"zone {i}"))] });
+        screen.Handle(Key.D1);
+        screen.Handle(Key.D2);
+        Assert.Equal(new Answered("many", "12", false), screen.Handle(Key.Enter).Message);
+        screen.Handle(Key.CursorDown);
+        screen.Handle(Key.D1);
+        Assert.Equal(new Answered("many", "1", false), screen.Handle(Key.Enter).Message);
+    }
+
+    [Fact]
+    public void Figure_TypedWhileAReservedAnswerHasTheFocus_GoesIntoTheLine()
+    {
+        QuestionScreen screen = new();
+        screen.Show(Gap with { Id = "width", Answers = [], NumberOnlyChooses = false, Current = "not sure", Reserved = [new("not sure", "not sure", 's')], Entry = new("", "mm", "for example: 1580 mm") });
+        Assert.False(screen.Typing);
+        screen.Handle(Key.D1);
+        screen.Handle(Key.D2);
+        Assert.True(screen.Typing);
+        Assert.Equal(new Entered("width", "12"), screen.Handle(Key.Enter).Message);
+    }
+
     [Theory]
     [InlineData('n', "not looked")]
     [InlineData('s', "not sure")]
@@ -149,4 +185,14 @@ public sealed class QuestionScreenTests
         screen.Press(Key.CursorUp, Key.CursorUp).Type("16");
         Assert.Contains("Answer: 16", screen.Text, StringComparison.Ordinal);
     }
+
+    private static QuestionModel Gap => new()
+    {
+        Id = "gap",
+        Title = "Bonnet",
+        Question = "How wide is the gap?",
+        Why = "",
+        Answers = [new("small", "under 2 mm"), new("middle", "2 to 5 mm"), new("wide", "over 5 mm")],
+        NumberOnlyChooses = true,
+    };
 }

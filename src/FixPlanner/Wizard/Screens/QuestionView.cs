@@ -48,6 +48,7 @@ internal static class QuestionView
             Current = q.CurrentChoice ?? (q.CurrentNot is { } not ? Core.Interview.Words.Of(not) : null),
             CurrentHesitant = q.Current?.EndsWith("(hesitant)", StringComparison.Ordinal) == true,
             MayHesitate = q.CanHesitate,
+            NumberOnlyChooses = q.NumberOnlyChooses,
             Keys = q.Key.Kind == QuestionKind.Observation ? [Details] : [],
             Entry = typed ? new(state.Drafts.GetValueOrDefault(id) ?? (q.CurrentNot is null ? q.Current ?? "" : ""), q.Unit, q.Example.Length > 0 ? $"for example: {q.Example}" : "", state.Trouble is { } t ? (TextLine)$"{t.What}: {t.Mend}" : null) : null,
             Picture = picture,

@@ -6,6 +6,7 @@ namespace FixPlanner.Wizard.Shell;
 internal sealed class AnswerList
 {
     private QuestionModel? model;
+    private int typed;
 
     /// <summary>Which answer has the focus, counted over all of them.</summary>
     public int Selected { get; private set; }
@@ -20,6 +21,7 @@ internal sealed class AnswerList
         this.model = model;
         if (fresh)
         {
+            typed = 0;
             Hesitant = model.CurrentHesitant;
             Selected = Math.Max(0, All.ToList().FindIndex(answer => answer.Id == model.Current));
         }
@@ -27,6 +29,13 @@ internal sealed class AnswerList
     }
 
     public Reply Handle(Key key)
+    {
+        Reply reply = HandleOne(key);
+        typed = KeyTable.IsText(key) && key.AsRune.Value is >= '0' and <= '9' ? typed : 0;
+        return reply;
+    }
+
+    private Reply HandleOne(Key key)
     {
         if (key == Key.CursorUp || key == Key.Tab.WithShift || key == Key.CursorLeft)
         {
@@ -40,10 +49,9 @@ internal sealed class AnswerList
         {
             return Confirm(All[Selected]);
         }
-        int number = key.AsRune.Value - '1';
-        if (number >= 0 && number < Math.Min(9, model!.Answers.Count) && KeyTable.IsText(key))
+        if (KeyTable.IsText(key) && key.AsRune.Value is >= '0' and <= '9' and var digit)
         {
-            return Confirm(model.Answers[number]);
+            return Number(digit - '0');
         }
         if (key == Key.H && model!.MayHesitate)
         {
@@ -90,6 +98,21 @@ internal sealed class AnswerList
         string sure = stands && model.CurrentHesitant ? " (kept as: not quite sure)" : "";
         Emphasis emphasis = (stands ? Emphasis.Bold : Emphasis.None) | (here ? Emphasis.Reverse : Emphasis.None);
         return TextLine.Of($"{(here ? ">" : " ")}{label} {(stands ? "(*)" : "( )")} {answer.Text}{sure}", emphasis, hanging: 7);
+    }
+
+    private Reply Number(int digit)
+    {
+        if (!model!.NumberOnlyChooses)
+        {
+            return digit > 0 && digit <= model.Answers.Count ? Confirm(model.Answers[digit - 1]) : Reply.NotMine;
+        }
+        typed = (10 * typed) + digit <= model.Answers.Count ? (10 * typed) + digit : digit;
+        if (typed < 1 || typed > model.Answers.Count)
+        {
+            return Reply.NotMine;
+        }
+        Selected = typed - 1;
+        return Reply.Moved;
     }
 
     private Reply Move(int by)

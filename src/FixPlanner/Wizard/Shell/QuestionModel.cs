@@ -29,6 +29,9 @@ internal sealed record QuestionModel : ScreenModel
     /// <summary>True when an answer may be marked as not quite sure.</summary>
     public bool MayHesitate { get; init; }
 
+    /// <summary>True when a number only chooses an answer, and Enter confirms it: it may be a figure, or the first of two digits.</summary>
+    public bool NumberOnlyChooses { get; init; }
+
     /// <summary>Where the answer is typed, or null.</summary>
     public EntryModel? Entry { get; init; }
 

@@ -22,7 +22,7 @@ internal sealed class QuestionScreen : IScreen
 
     public IReadOnlyList<TextLine> KeyWords =>
     [
-        .. model!.Answers.Count > 0 ? [TextLine.Of("1 to 9: give that answer", hanging: 2)] : Rows.None,
+        .. model!.Answers.Count > 0 ? [TextLine.Of(model.NumberOnlyChooses ? "A number chooses an answer, Enter gives it" : "1 to 9: give that answer", hanging: 2)] : Rows.None,
         .. model.Reserved.Where(answer => answer.Letter is not null).Select(answer => TextLine.Of($"{answer.Letter}: {answer.Text}", hanging: 2)),
         .. model.MayHesitate ? [TextLine.Of("h: mark the next answer as not quite sure", hanging: 2)] : Rows.None,
         .. model.Entry is not null ? [TextLine.Of("Enter: confirm what you typed; down: to the other answers; Ctrl+U: empty the line", hanging: 2)] : Rows.None,
@@ -59,8 +59,9 @@ internal sealed class QuestionScreen : IScreen
         {
             Reply reply = answers.Handle(key);
             bool up = !reply.Taken && model!.Entry is not null && (key == Key.CursorUp || key == Key.Tab.WithShift);
-            inEntry = up;
-            return up ? Reply.Moved : reply;
+            bool figure = !reply.Taken && model!.Entry is not null && char.IsAsciiDigit((char)key.AsRune.Value) && entry.Handle(key);
+            inEntry = up || figure;
+            return inEntry ? Reply.Moved : reply;
         }
         if (key == Key.Enter)
         {
@@ -96,6 +97,7 @@ internal sealed class QuestionScreen : IScreen
         (IReadOnlyList<TextLine> choices, (int X, int Y) focus) = answers.Draw(width, focused: !inEntry);
         cursor = inEntry ? cursor : (focus.X, focus.Y + lower.Count);
         lower.AddRange(choices);
+        lower.AddRange(model.NumberOnlyChooses ? Wrap.To([TextLine.Of(" A number chooses; Enter gives the answer.", Emphasis.Faint)], width) : []);
         lower.AddRange(Hesitation(width));
         (lower, cursor) = InView(lower, cursor, height - LeastQuestion - 2);
         int room = Math.Max(LeastQuestion, height - lower.Count - 2);
