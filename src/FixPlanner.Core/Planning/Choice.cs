@@ -26,6 +26,8 @@ internal sealed class Choice
     private readonly int[] minutes;
     private readonly bool[]? keptOut;
     private readonly Lazy<CarInputs> inputs;
+    private readonly Lazy<double[]> dragAreas;
+    private readonly Lazy<PhysicalEffects> units;
 
     // ifSigned: as if every gate were signed off, only to say what waits for it, never to choose by.
     public Choice(PlanModel model, Situation s, Beliefs beliefs, CancellationToken stop, bool ifSigned = false, long work = MostWork)
@@ -36,6 +38,8 @@ internal sealed class Choice
         Safety = SafetyWork.Of(s, Gates);
         Car = CarEstimate.Of(s);
         inputs = new(() => CarInputs.Of(s));
+        dragAreas = new(() => PlanDrawing.DragAreasOf(Car));
+        units = new(() => new(Inputs, DragAreas));
         SafetyNumbers = [.. Safety.Select(w => model.Number(w.Fix.Id))];
         Fitted = [.. model.Fixes.Select((f, i) => s.OnTheCar.Contains(f.Id) || SafetyNumbers.Contains(i))];
         GateStatus[] holding = ifSigned ? [] : [.. Gates.Where(g => g.HoldsFixes)];
@@ -98,6 +102,12 @@ internal sealed class Choice
 
     /// <summary>The car as the physics models take it.</summary>
     public CarInputs Inputs => inputs.Value;
+
+    /// <summary>Drag area of this car in each draw, in m2.</summary>
+    public double[] DragAreas => dragAreas.Value;
+
+    /// <summary>Effects in the physical units of this car.</summary>
+    public PhysicalEffects Units => units.Value;
 
     /// <summary>On the car, or paid for by safety: the search builds on them.</summary>
     public bool[] Fitted { get; }

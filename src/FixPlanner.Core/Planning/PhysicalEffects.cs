@@ -2,100 +2,146 @@ using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks.Estimates;
 using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Physics.RoadLoad;
+using FixPlanner.Core.Physics.Uncertainty;
 using FixPlanner.Core.Planning.Draws;
 using FixPlanner.Core.Quantities;
+using FixPlanner.Core.Safety.Figures;
 
 namespace FixPlanner.Core.Planning;
 
-/// <summary>Effects on this car in physical units: what a change of drag area or lift coefficient comes to in force, power, fuel, top speed and axle load.</summary>
-/// <uncertainty>The change itself, drawn; the factors of the car widen its ends by their own ends, which is more than their draws would.</uncertainty>
-internal sealed class PhysicalEffects(CarInputs car)
+/// <summary>
+/// Effects on this car in physical units: what a change of drag area, of a lift coefficient or of cooling comes to in force, power, fuel, top speed,
+/// axle load and kelvins.
+/// </summary>
+/// <param name="car">The car.</param>
+/// <param name="dragAreas">Its drag area in each draw, m2: the same draws from which the change was made.</param>
+/// <uncertainty>The draws of the change times draws of the car's own factors; a factor that is known is multiplied exactly.</uncertainty>
+internal sealed class PhysicalEffects(CarInputs car, double[] dragAreas)
 {
     private const double SpeedMs = 100 / 3.6;
 
-    private static readonly Triangle Driveline = new(0.88, RoadLoadSum.UsualDrivelineEfficiency, 0.94);
+    private static readonly Factor Driveline = new(new("driveline_efficiency", "power at the wheels over power at the crankshaft", "", new(0.88, RoadLoadSum.UsualDrivelineEfficiency, 0.94), "manual gearbox, from memory", false));
 
-    private static readonly Triangle FuelSlope = new(0.30, 0.31, 0.33);
+    private static readonly Factor FuelSlope = new(new("fuel_slope_l_per_kwh", "fuel for each kilowatt-hour more", "l/kWh", new(0.30, 0.31, 0.33), "carburettor engine, from memory", false));
+
+    private static readonly Factor Step = new(new("rise_share_for_a_step", "share of the rise over the air that one step of cooling takes away", "", CoolingFigures.RiseShareForAStep, "judgement", false));
+
+    // A plan is written several times while its draws go on: what follows from an effect is worked out once.
+    private readonly Dictionary<EffectSpread, PlannedEffect[]> made = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The effect itself and what follows from it.</summary>
     public IEnumerable<PlannedEffect> Of(EffectSpread effect, FigureOrigin? origin, string? mattersMost)
     {
         PlannedEffect own = new(EffectNames.Key(effect.On), EffectNames.Title(effect.On), EffectNames.Unit(effect.On), effect.AsBelieved, effect.IfCause) { Origin = origin, MattersMost = mattersMost };
-        yield return own;
-        IEnumerable<PlannedEffect> more = effect.On switch
-        {
-            EffectOn.Drag => OfDrag(own),
-            EffectOn.FrontLift => [OfLift(own, "front")],
-            EffectOn.RearLift => [OfLift(own, "rear")],
-            _ => [],
-        };
-        foreach (PlannedEffect follows in more)
-        {
-            yield return follows;
-        }
+        return [own, .. Following(effect, own)];
     }
 
-    private IEnumerable<PlannedEffect> OfDrag(PlannedEffect drag)
+    /// <summary>What follows from an effect; nothing where no model of this car says more than the effect itself.</summary>
+    public IReadOnlyList<PlannedEffect> Following(EffectSpread effect) => Following(effect, new(EffectNames.Key(effect.On), EffectNames.Title(effect.On), EffectNames.Unit(effect.On), effect.AsBelieved, effect.IfCause));
+
+    private PlannedEffect[] Following(EffectSpread effect, PlannedEffect own)
+    {
+        if (effect.BelievedDraws.Length == 0)
+        {
+            return [];
+        }
+
+        if (!made.TryGetValue(effect, out PlannedEffect[]? known))
+        {
+            Product of = new(effect, own);
+            made[effect] = known =
+            [
+                .. effect.On switch
+                {
+                    EffectOn.Drag => OfDrag(of),
+                    EffectOn.FrontLift => [OfLift(of, "front")],
+                    EffectOn.RearLift => [OfLift(of, "rear")],
+                    EffectOn.Cooling => OfCooling(of),
+                    _ => Array.Empty<PlannedEffect>(),
+                },
+            ];
+        }
+
+        return known;
+    }
+
+    private IEnumerable<PlannedEffect> OfDrag(Product drag)
     {
         const double newtons = EffectNames.NewtonsPerSquareMetreAt100;
-        yield return Times(drag, "drag_force_change_at_100_kmh_n", "drag at 100 km/h", "N", Triangle.Certain(newtons), []);
-        Triangle power = new(newtons * SpeedMs / 1000 / Driveline.High, newtons * SpeedMs / 1000 / Driveline.Likely, newtons * SpeedMs / 1000 / Driveline.Low);
-        FigureInput driveline = new("driveline_efficiency", "power at the wheels over power at the crankshaft", "", Driveline, "manual gearbox, from memory", false);
-        yield return Times(drag, "drag_power_change_at_100_kmh_kw", "power at the crankshaft at 100 km/h", "kW", power, [driveline]);
-        Triangle fuel = new(newtons / 36 * FuelSlope.Low / Driveline.High, newtons / 36 * FuelSlope.Likely / Driveline.Likely, newtons / 36 * FuelSlope.High / Driveline.Low);
-        FigureInput slope = new("fuel_slope_l_per_kwh", "fuel for each kilowatt-hour more", "l/kWh", FuelSlope, "carburettor engine, from memory", false);
-        yield return Times(drag, "fuel_change_at_100_kmh_l_per_100km", "fuel at a steady 100 km/h", "l/100km", fuel, [driveline, slope]);
-        yield return Times(drag, "carbon_dioxide_change_at_100_kmh_g_per_km", "carbon dioxide at a steady 100 km/h", "g/km", fuel.Scaled(FuelLine.PetrolGramsPerLitre / 100), [driveline, slope]);
-        if (TopSpeedPerSquareMetre() is { } perSquareMetre)
+        yield return drag.Times(newtons, "drag-saving", "drag_force_change_at_100_kmh_n", "drag at 100 km/h", "N");
+        yield return drag.Times(d => newtons * SpeedMs / 1000 / Driveline[d], "drag-saving", "drag_power_change_at_100_kmh_kw", "power at the crankshaft at 100 km/h", "kW", Driveline);
+        double Fuel(int d) => newtons / 36 * FuelSlope[d] / Driveline[d];
+        yield return drag.Times(Fuel, "drag-saving", "fuel_change_at_100_kmh_l_per_100km", "fuel at a steady 100 km/h", "l/100km", Driveline, FuelSlope);
+        yield return drag.Times(d => Fuel(d) * FuelLine.PetrolGramsPerLitre / 100, "drag-saving", "carbon_dioxide_change_at_100_kmh_g_per_km", "carbon dioxide at a steady 100 km/h", "g/km", Driveline, FuelSlope);
+        if (car.NowKmh is { } kmh && kmh > 0)
         {
-            yield return Times(drag, "top_speed_change_kmh", "top speed, if power and gearing are there", "km/h", perSquareMetre,
-                [new("drag_area_m2", "drag area of the car", "m2", car.DragArea.Range, car.DragArea.From, car.DragArea.Known)]);
+            yield return OfTopSpeed(drag, kmh);
         }
     }
 
-    private PlannedEffect OfLift(PlannedEffect lift, string axle)
+    private PlannedEffect OfTopSpeed(Product drag, double kmh)
     {
-        Triangle area = car.FrontalArea.Range;
-        double pressure = EffectNames.NewtonsPerSquareMetreAt100;
-        return Times(lift, $"{axle}_axle_load_change_at_100_kmh_n", $"load on the {axle} axle at 100 km/h (plus presses down)", "N", area.Scaled(-pressure),
-            [new("frontal_area_m2", "frontal area", "m2", area, car.FrontalArea.From, car.FrontalArea.Known)]);
-    }
-
-    /// <summary>Change of top speed for each m2 of drag area, km/h: below zero; null when no top speed was said.</summary>
-    private Triangle? TopSpeedPerSquareMetre()
-    {
-        if (car.NowKmh is not { } kmh || !(kmh > 0))
-        {
-            return null;
-        }
-
+        Factor area = new(new("drag_area_m2", "drag area of the car", "m2", car.DragArea.Range, car.DragArea.From, car.DragArea.Known), dragAreas);
+        Factor mass = new(Input("mass_kg", "mass as driven", "kg", car.Mass)), rolling = new(Input("rolling_state", "rolling of the tyres over that of sound radials", "", car.Shared()["rolling_state"]));
         RoadDay day = RoadDay.Calm(AirDensity.FromKilogramsPerCubicMetre(1.2));
-        double For(double dragArea)
+        double PerSquareMetre(int d)
         {
-            RoadCar at = new(Mass.FromKilograms(car.Mass.Range.Likely), DragArea.FromSquareMetres(dragArea), RollingResistance.Radial);
-            return -TopSpeed.Elasticity(at, day, RoadSpeed.FromKilometresPerHour(kmh)) * kmh / dragArea;
+            RoadCar at = new(Mass.FromKilograms(mass[d]), DragArea.FromSquareMetres(area[d]), RollingResistance.Radial.Times(rolling[d]));
+            return -TopSpeed.Elasticity(at, day, RoadSpeed.FromKilometresPerHour(kmh)) * kmh / area[d];
         }
 
-        return Triangle.Between(For(car.DragArea.Range.Low), For(car.DragArea.Range.Likely), For(car.DragArea.Range.High));
+        return drag.Times(PerSquareMetre, "top-speed", "top_speed_change_kmh", "top speed, if power and gearing are there", "km/h", area, mass, rolling);
     }
 
-    private static PlannedEffect Times(PlannedEffect of, string key, string title, string unit, Triangle factor, FigureInput[] inputs)
+    private PlannedEffect OfLift(Product lift, string axle)
     {
-        FigureInput change = new(of.Key, of.Title, of.Unit, new(of.IfCause.Low, of.IfCause.Likely, of.IfCause.High), "this plan's own range of it", true);
-        PhysicsModel model = ModelCatalogue.Find(key.Contains("axle") ? "axle-unloading" : key.StartsWith("top_speed", StringComparison.Ordinal) ? "top-speed" : "drag-saving")!;
-        return new(key, title, unit, Product(of.AsBelieved, factor), Product(of.IfCause, factor))
+        Factor area = new(Input("frontal_area_m2", "frontal area", "m2", car.FrontalArea));
+        return lift.Times(d => -EffectNames.NewtonsPerSquareMetreAt100 * area[d], "axle-unloading", $"{axle}_axle_load_change_at_100_kmh_n", $"load on the {axle} axle at 100 km/h (plus presses down)", "N", area);
+    }
+
+    private IEnumerable<PlannedEffect> OfCooling(Product steps)
+    {
+        foreach ((CoolingSituationOfCar situation, Spread rise) in CoolingFigures.Rises(car))
         {
-            Origin = new(model.Name, model.Formula, model.Source, model.Validity, [change, .. inputs]),
-            MattersMost = inputs.Prepend(change).MaxBy(RelativeWidth)!.Name,
-        };
+            Factor over = new(new($"rise_{situation.Id}_k", $"rise of coolant or fins over the air, {situation.Words}", "K", new(rise.Low, rise.Likely, rise.High), $"calc {situation.Model}", false));
+            yield return steps.Times(d => Step[d] * over[d], situation.Model, situation.Key, situation.Title, "K", Step, over);
+        }
     }
 
-    private static double RelativeWidth(FigureInput input) => (input.Range.High - input.Range.Low) / Math.Max(Math.Abs(input.Range.Likely), 1e-9);
+    private static FigureInput Input(string name, string meaning, string unit, GivenInput given) => new(name, meaning, unit, given.Range, given.From, given.Known);
 
-    private static Spread Product(Spread of, Triangle factor)
+    /// <summary>A factor of the car with its draws.</summary>
+    private sealed class Factor(FigureInput input, double[]? draws = null)
     {
-        double[] corners = [of.Low * factor.Low, of.Low * factor.High, of.High * factor.Low, of.High * factor.High];
-        double likely = of.Likely * factor.Likely;
-        return new(Math.Min(corners.Min(), likely), likely, Math.Max(corners.Max(), likely));
+        public FigureInput Input { get; } = input;
+
+        public DrawnInput Drawn { get; } = draws is null ? DrawnInput.Of(new(input.Name, Uncertain.Triangular(input.Range))) : DrawnInput.Of(input.Name, draws);
+
+        public double this[int draw] => Drawn.Values[draw];
+    }
+
+    /// <summary>An effect that is multiplied by factors of the car.</summary>
+    private sealed class Product(EffectSpread effect, PlannedEffect own)
+    {
+        private readonly FigureInput change = new(own.Key, own.Title, own.Unit, new(own.IfCause.Low, own.IfCause.Likely, own.IfCause.High), "this plan's own range of it", true);
+
+        /// <summary>Times a number that is known.</summary>
+        public PlannedEffect Times(double factor, string model, string key, string title, string unit) =>
+            Made(model, key, title, unit, effect.AsBelieved.Scaled(factor), effect.IfCause.Scaled(factor), change.Name, []);
+
+        /// <summary>Times a factor that has draws of its own.</summary>
+        public PlannedEffect Times(Func<int, double> factor, string model, string key, string title, string unit, params Factor[] of)
+        {
+            double[] Drawn(double[] draws) => [.. draws.Select((draw, d) => draw * factor(d))];
+            double[] there = Drawn(effect.IfCauseDraws);
+            string? most = there.Length == MonteCarlo.DrawCount ? DrawnOutput.Summed([DrawnInput.Of(change.Name, effect.IfCauseDraws), .. of.Select(f => f.Drawn)], there).MattersMost : change.Name;
+            return Made(model, key, title, unit, Spread.OfDraws(Drawn(effect.BelievedDraws)), Spread.OfDraws(there), most, [.. of.Select(f => f.Input)]);
+        }
+
+        private PlannedEffect Made(string name, string key, string title, string unit, Spread asBelieved, Spread ifCause, string? most, FigureInput[] inputs)
+        {
+            PhysicsModel model = ModelCatalogue.Find(name)!;
+            return new(key, title, unit, asBelieved, ifCause) { Origin = new(model.Name, model.Formula, model.Source, model.Validity, [change, .. inputs]), MattersMost = most };
+        }
     }
 }

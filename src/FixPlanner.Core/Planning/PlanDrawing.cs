@@ -1,7 +1,9 @@
 using FixPlanner.Core.Diagnosis;
 using FixPlanner.Core.Knowledge;
+using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Physics.Uncertainty;
 using FixPlanner.Core.Planning.Draws;
+using FixPlanner.Core.Planning.Recomputing;
 using FixPlanner.Core.Planning.Worth;
 using FixPlanner.Core.Quantities;
 
@@ -26,6 +28,9 @@ internal sealed class PlanDrawing
     /// <summary>Effects of the whole plan, safety included.</summary>
     public IReadOnlyList<EffectSpread> Whole { get; }
 
+    /// <summary>Steps of cooling of the lines that no model of the bay computes; null for none.</summary>
+    public EffectSpread? CoolingBeside { get; private init; }
+
     /// <summary>Effects of one line.</summary>
     public IReadOnlyList<EffectSpread> Of(int fix) => byFix[fix];
 
@@ -38,8 +43,9 @@ internal sealed class PlanDrawing
         bool[][] worlds = model.InOrder(beliefs.DrawWorlds(CommonDraws.Count, MonteCarlo.Seed));
         int[] lines = [.. choice.SafetyNumbers, .. choice.Chosen];
         bool[] onTheCar = [.. model.Fixes.Select(f => choice.Situation.OnTheCar.Contains(f.Id))];
-        EffectDraws effects = new(model.Effects.Layout, model.Draws, worlds, onTheCar, DragAreas(choice));
-        (IReadOnlyList<EffectSpread>[] single, IReadOnlyList<EffectSpread> whole) = effects.Run(lines, model.Flags(lines));
+        EffectDraws effects = new(model.Effects.Layout, model.Draws, worlds, onTheCar, choice.DragAreas);
+        int[] beside = [.. lines.Where(i => !CoolingOfSet.Computes(choice.Inputs, model.Fixes[i]))];
+        (IReadOnlyList<EffectSpread>[] single, IReadOnlyList<EffectSpread> whole, IReadOnlyList<EffectSpread> part) = effects.Run(lines, model.Flags(lines), beside);
         SetRobustness robustness = new(model.Effects.Layout, model.Draws, choice.Working(), choice.Belief, choice.Worth, model.Cost, model.Hours, choice.Answer.Chosen);
         double? left = choice.Situation.Logbook.Limits.BudgetEur - choice.Spent;
         PlanDrawing drawing = new(robustness, worlds, MoneyDraws.Of([.. lines.Select(model.Money)], left), whole);
@@ -67,10 +73,9 @@ internal sealed class PlanDrawing
     }
 
     /// <summary>Drag area of this car in each draw, in m2: frontal area times drag coefficient.</summary>
-    public static double[] DragAreas(Choice choice)
+    public static double[] DragAreasOf(CarEstimate car)
     {
-        Triangle area = choice.Car.FrontalAreaSquareMetres;
-        Triangle coefficient = choice.Car.DragCoefficient;
+        (Triangle area, Triangle coefficient) = (car.FrontalAreaSquareMetres, car.DragCoefficient);
         RandomStream ofArea = RandomStream.For(MonteCarlo.Seed, "frontal area");
         RandomStream ofCoefficient = RandomStream.For(MonteCarlo.Seed, "drag coefficient");
         return [.. Enumerable.Range(0, CommonDraws.Count).Select(_ => area.Quantile(ofArea.NextShare()) * coefficient.Quantile(ofCoefficient.NextShare()))];

@@ -1,6 +1,7 @@
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Planning.Draws;
+using FixPlanner.Core.Planning.Recomputing;
 using FixPlanner.Core.Quantities;
 
 namespace FixPlanner.Core.Planning;
@@ -27,47 +28,62 @@ internal static class PlanSums
             choice.Situation.Logbook.Limits.Hours,
             choice.Answer.Points,
             drawing is null ? null : money.Overrun,
-            drawing is null ? [] : OfSet(model, choice, drawing.Whole, [.. all.Select(i => model.Fixes[i])], withPhysics));
+            drawing is null ? [] : OfSet(choice, drawing.Whole, [.. all.Select(i => model.Fixes[i])], withPhysics ? model.Physics : null, withPhysics ? drawing.CoolingBeside : Cooling(drawing.Whole)));
     }
+
+    /// <summary>The steps of cooling among some effects; null for none.</summary>
+    public static EffectSpread? Cooling(IReadOnlyList<EffectSpread> effects) => effects.FirstOrDefault(e => e.On == EffectOn.Cooling);
 
     /// <summary>Effects of one line in the units of this car, each with what stands behind it.</summary>
     public static IReadOnlyList<PlannedEffect> OfLine(PlanModel model, Choice choice, IReadOnlyList<EffectSpread> effects, Fix fix, bool withPhysics)
     {
-        PhysicalEffects units = new(choice.Inputs);
         double Belief(string cause) => model.Effects.CauseNumber(model.Pack.Mechanism(cause)?.Id ?? cause) is var c and >= 0 ? choice.Belief[c] : 0;
-        IReadOnlyList<EffectSpread> computed = withPhysics ? Recomputed(effects, choice, [fix], model.Physics) : effects;
-        return
-        [
-            .. computed.SelectMany(e =>
-            {
-                (FigureOrigin origin, string? most) = EffectOrigins.Of(model.Pack, fix, e, Belief);
-                return units.Of(e, origin, most);
-            }),
-            .. withPhysics ? model.Physics?.InUnits(choice.Situation, [fix]) ?? [] : [],
-        ];
+        EffectSpread? cooling = withPhysics && CoolingOfSet.Computes(choice.Inputs, fix) ? null : Cooling(effects);
+        return InUnits(choice, withPhysics ? model.Physics : null, [fix], effects, cooling, e => EffectOrigins.Of(model.Pack, fix, e, Belief));
     }
 
     /// <summary>Effects of a whole set in the units of this car.</summary>
-    public static IReadOnlyList<PlannedEffect> OfSet(PlanModel model, Choice choice, IReadOnlyList<EffectSpread> effects, IReadOnlyList<Fix> set, bool withPhysics)
+    /// <param name="choice">The car.</param>
+    /// <param name="effects">Sums of the set.</param>
+    /// <param name="set">The set.</param>
+    /// <param name="physics">What computes whole sets; null where a key waits.</param>
+    /// <param name="cooling">Steps of cooling that no model of the bay computes; null for none.</param>
+    public static IReadOnlyList<PlannedEffect> OfSet(Choice choice, IReadOnlyList<EffectSpread> effects, IReadOnlyList<Fix> set, ISetPhysics? physics, EffectSpread? cooling) =>
+        InUnits(choice, physics, set, effects, cooling, e =>
+        {
+            FigureOrigin origin = EffectOrigins.OfSet(set, e.On);
+            return (origin, EffectOrigins.Widest(origin));
+        });
+
+    private static IReadOnlyList<PlannedEffect> InUnits(
+        Choice choice, ISetPhysics? physics, IReadOnlyList<Fix> set, IReadOnlyList<EffectSpread> effects, EffectSpread? cooling, Func<EffectSpread, (FigureOrigin Origin, string? MattersMost)> origin)
     {
-        PhysicalEffects units = new(choice.Inputs);
-        IReadOnlyList<EffectSpread> computed = withPhysics ? Recomputed(effects, choice, set, model.Physics) : effects;
-        return
-        [
-            .. computed.SelectMany(e =>
-            {
-                FigureOrigin origin = EffectOrigins.OfSet(set, e.On);
-                return units.Of(e, origin, EffectOrigins.Widest(origin));
-            }),
-            .. withPhysics ? model.Physics?.InUnits(choice.Situation, set) ?? [] : [],
-        ];
+        IReadOnlyList<PlannedEffect> computed = physics?.InUnits(choice.Situation, set) ?? [];
+        PlannedEffect? pull = computed.FirstOrDefault(e => e.Key == CarSetPhysics.PullKey);
+        IReadOnlyDictionary<EffectOn, Spread> instead = physics?.Changes(choice.Situation, set) ?? new Dictionary<EffectOn, Spread>();
+        IEnumerable<EffectSpread> sums = effects.Where(e => !instead.ContainsKey(e.On)).Concat(instead.Select(c => new EffectSpread(c.Key, c.Value, c.Value))).OrderBy(e => e.On);
+        IEnumerable<PlannedEffect> told = sums.SelectMany(e =>
+        {
+            (FigureOrigin of, string? most) = instead.ContainsKey(e.On) && pull?.Origin is { } network ? (network, pull.MattersMost) : origin(e);
+            IEnumerable<PlannedEffect> both = choice.Units.Of(e, of, most);
+            return e.On == EffectOn.Cooling ? both.Take(1) : both;
+        });
+        return [.. told, .. Together([.. computed, .. cooling is null ? [] : choice.Units.Following(cooling)])];
     }
 
-    /// <summary>Sums with what physics says of the set instead, where it can.</summary>
-    public static IReadOnlyList<EffectSpread> Recomputed(IReadOnlyList<EffectSpread> sums, Choice choice, IReadOnlyList<Fix> set, ISetPhysics? physics)
+    /// <summary>Changes of one margin by the model of the bay and by the pack's steps, added as independent ranges.</summary>
+    private static IEnumerable<PlannedEffect> Together(IReadOnlyList<PlannedEffect> effects) => effects.GroupBy(e => e.Key).Select(g => g.Aggregate((one, other) => one with
     {
-        IReadOnlyDictionary<EffectOn, Spread>? computed = physics?.Changes(choice.Situation, set);
-        return computed is null or { Count: 0 } ? sums
-            : [.. sums.Where(e => !computed.ContainsKey(e.On)).Concat(computed.Select(c => new EffectSpread(c.Key, c.Value, c.Value))).OrderBy(e => e.On)];
+        AsBelieved = Sum(one.AsBelieved, other.AsBelieved),
+        IfCause = Sum(one.IfCause, other.IfCause),
+        Origin = one.Origin! with { Inputs = [.. one.Origin.Inputs, .. other.Origin!.Inputs] },
+        MattersMost = one.IfCause.High - one.IfCause.Low >= other.IfCause.High - other.IfCause.Low ? one.MattersMost : other.MattersMost,
+    }));
+
+    private static Spread Sum(Spread one, Spread other)
+    {
+        static double Root(double a, double b) => Math.Sqrt((a * a) + (b * b));
+        double likely = one.Likely + other.Likely;
+        return new(likely - Root(one.Likely - one.Low, other.Likely - other.Low), likely, likely + Root(one.High - one.Likely, other.High - other.Likely));
     }
 }

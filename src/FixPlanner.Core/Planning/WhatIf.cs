@@ -80,8 +80,8 @@ public sealed record WhatIf(
         bool[][] worlds = model.InOrder(beliefs.DrawWorlds(Draws, MonteCarlo.Seed));
         bool[] onTheCar = [.. model.Fixes.Select(f => choice.Situation.OnTheCar.Contains(f.Id))];
         int[][] sets = [.. new[] { theirs, mine }.Select(set => choice.SafetyNumbers.Concat(Enumerable.Range(0, set.Length).Where(i => set[i])).ToArray())];
-        EffectDraws draws = new(model.Effects.Layout, model.Draws, worlds, onTheCar, PlanDrawing.DragAreas(choice));
-        Dictionary<string, PlannedEffect>[] effects = [.. draws.Of(sets).Select((drawn, k) => PlanSums.OfSet(model, choice, drawn, [.. sets[k].Select(i => model.Fixes[i])], withPhysics: false).ToDictionary(e => e.Key))];
+        EffectDraws draws = new(model.Effects.Layout, model.Draws, worlds, onTheCar, choice.DragAreas);
+        Dictionary<string, PlannedEffect>[] effects = [.. draws.Of(sets).Select((drawn, k) => PlanSums.OfSet(choice, drawn, [.. sets[k].Select(i => model.Fixes[i])], null, PlanSums.Cooling(drawn)).ToDictionary(e => e.Key))];
         Spread dragArea = choice.Car.DragAreaSquareMetres;
         List<WhatIfChange> changes = [];
         foreach (PlannedEffect e in effects[0].Values.Concat(effects[1].Values).DistinctBy(e => e.Key))

@@ -22,6 +22,7 @@ internal sealed class CarNetworks
     private readonly Kept<(UncertainNetwork, AirOnCar), SolvedDraws> solved = new(MostSolutions);
     private readonly Kept<(UncertainNetwork, PaneInNetwork, double), GlassAtSpeed> glass = new(MostSolutions);
     private readonly Kept<(UncertainNetwork, Triangle), PropagatedOutput> freshAir = new(MostSolutions);
+    private readonly Kept<string, Triangle?> ram = new(MostSolutions);
     private readonly Kept<double, IReadOnlyList<VentAnswer>> answers = new(4);
 
     private CarNetworks(OldCarFacts facts) => Now = OldCarVents.Build(facts);
@@ -61,6 +62,16 @@ internal sealed class CarNetworks
         DrawnInput volume = DrawnInput.Of(new("cabin_volume_m3", Uncertain.Triangular(cabinCubicMetres)));
         double[] change = SolvedDraws.Each(draw => 3600 * (now.Entering(draw, Compartment.Cabin) - old.Entering(draw, Compartment.Cabin)) / volume.Values[draw]);
         return DrawnOutput.Summed([volume, .. old.Inputs.Concat(now.Inputs).Distinct()], change);
+    });
+
+    /// <summary>What work leaves of the pressure that drives air from the inlet into the engine bay, over that before; null where nothing drives it in.</summary>
+    public Triangle? RamLeft(IReadOnlyList<AirWay> ways) => ram.Of(Key(ways), () =>
+    {
+        (SolvedDraws old, SolvedDraws now) = (Solved(Now, UsualAir), Solved(With(ways), UsualAir));
+        double[] inlet = old.Inputs[3 * Now.Likely.PlaceOf(OldCarVents.BayIn)].Values;
+        double Drives(SolvedDraws solved, int draw) => inlet[draw] - solved.Coefficient(draw, Compartment.Bay, default);
+        double[] left = SolvedDraws.Each(draw => Drives(old, draw) > 0.05 ? Math.Clamp(Drives(now, draw) / Drives(old, draw), 0, 3) : double.NaN);
+        return DrawnOutput.Summed([], left).Spread is { } s ? new Triangle(s.Low, s.Likely, s.High) : null;
     });
 
     /// <summary>For each vent which way it blows up to a speed.</summary>

@@ -40,6 +40,8 @@ public static class CoolingModels
             ModelInput.WithDefault("core_area_m2", UnitKind.Area, "m2", (0.02, 1), (0.05, 0.5), new(0.13, 0.16, 0.20), "face of the core"),
             ModelInput.WithDefault("open_share", UnitKind.Ratio, string.Empty, (0.05, 1), (0.15, 0.95), new(0.4, 0.5, 0.6), "open area of grille and inlet over the core"),
             ModelInput.WithDefault("blanked_percent", UnitKind.Ratio, "%", (0, 95), (0, 80), Triangle.Certain(0), "share of the inlet that is blanked"),
+            ModelInput.WithDefault("way_out_percent", UnitKind.Ratio, "%", (10, 1000), (30, 300), Triangle.Certain(100), "free area of the way out after work on it, over that before: its loss falls with the square"),
+            ModelInput.WithDefault("ram_percent", UnitKind.Ratio, "%", (0, 400), (30, 250), Triangle.Certain(100), "pressure of the wind from inlet to bay after work on the gaps, over that before, from the vent network"),
             ModelInput.WithDefault("pressure_coefficient_difference", UnitKind.Ratio, string.Empty, (0, 1.2), (0.2, 1), new(0.4, 0.55, 0.7), "inlet minus outlet, from memory"),
             ModelInput.WithDefault("core_loss", UnitKind.Ratio, string.Empty, (1, 20), (3, 10), new(4, 5, 7), "loss of the core at 6 m/s, from memory"),
             ModelInput.WithDefault("exit_loss", UnitKind.Ratio, string.Empty, (0, 20), (1, 8), new(2, 3, 5), "loss of the way out, from memory"),
@@ -56,7 +58,9 @@ public static class CoolingModels
             ModelOutput.Of("face_speed_ms", UnitKind.Speed, "m/s", "air through the face"),
             ModelOutput.Of("settles_c", UnitKind.Temperature, "°C", "where the coolant settles; above the limit it boils first"),
             ModelOutput.Of("margin_k", UnitKind.TemperatureChange, "K", "limit minus that; minus overheats"),
-            ModelOutput.Of("margin_unblanked_k", UnitKind.TemperatureChange, "K", "the same with the inlet open"),
+            ModelOutput.Of("margin_unblanked_k", UnitKind.TemperatureChange, "K", "the same with the inlet open and the ways out as they were"),
+            ModelOutput.Of("margin_change_k", UnitKind.TemperatureChange, "K", "what blanking and work on the ways out change in the margin; minus is hotter"),
+            ModelOutput.Of("rise_k", UnitKind.TemperatureChange, "K", "rise of the coolant over the air of the day before any of it"),
             ModelOutput.Of("blanking_drag_area_change_m2", UnitKind.Area, "m2", "what blanking wins in drag area; minus is less; none below 20 km/h"),
         ],
         Source = "effectiveness forms of heat-transfer texts (read in an open library); heat split, losses and fan from memory; core loss as v^-0.4 from memory",
@@ -82,8 +86,8 @@ public static class CoolingModels
             return ModelAnswer.ThatIsImpossible(reason);
         }
 
-        double blanked = values["blanked_percent"] / 100;
-        CoolingPath path = open with { BlankedShare = blanked };
+        double blanked = values["blanked_percent"] / 100, way = values["way_out_percent"] / 100, ram = values["ram_percent"] / 100;
+        CoolingPath worked = open with { BlankedShare = blanked, ExitLoss = Math.Min(20, open.ExitLoss / (way * way)), PressureCoefficientDifference = Math.Min(1.2, open.PressureCoefficientDifference * ram) };
         Radiator core = new()
         {
             ConductanceAtSixMetresPerSecond = Conductance.FromWattsPerKelvin(values["core_conductance_w_per_k"]),
@@ -92,13 +96,16 @@ public static class CoolingModels
         };
         CoolingSituation situation = Situation(values, values["coolant_share"]);
         Temperature limit = Temperature.FromDegreesCelsius(values["limit_c"]);
-        CoolingMargin margin = CoolingMargin.OfWater(core, path, situation, limit);
+        CoolingMargin before = CoolingMargin.OfWater(core, open, situation, limit);
+        CoolingMargin margin = worked == open ? before : CoolingMargin.OfWater(core, worked, situation, limit);
         return ModelAnswer.Of(
             ("heat_kw", situation.Heat.Kilowatts),
-            ("face_speed_ms", path.FaceSpeed(situation.Speed, situation.Density).MetresPerSecond),
+            ("face_speed_ms", worked.FaceSpeed(situation.Speed, situation.Density).MetresPerSecond),
             ("settles_c", margin.Settles.DegreesCelsius),
             ("margin_k", margin.Margin.Kelvins),
-            ("margin_unblanked_k", CoolingMargin.OfWater(core, open, situation, limit).Margin.Kelvins),
+            ("margin_unblanked_k", before.Margin.Kelvins),
+            ("margin_change_k", (margin.Margin - before.Margin).Kelvins),
+            ("rise_k", (before.Settles - situation.Air).Kelvins),
             ("blanking_drag_area_change_m2", values["speed_kmh"] < 20 ? double.NaN : CoolingDrag.OfBlanking(open, blanked, situation.Speed, situation.Density).SquareMetres))
             .Warning(margin.Margin.Kelvins < 15 ? "the margin is smaller than the model's own error: watch a gauge that works" : null);
     }
@@ -110,8 +117,8 @@ public static class CoolingModels
         AirSpeed speed = AirSpeed.FromKilometresPerHour(values["speed_kmh"]);
         double face = open.FaceSpeed(speed, density).MetresPerSecond;
         double withoutFan = (open with { FanPressure = default, FanFreeFlow = default }).FaceSpeed(speed, density).MetresPerSecond;
-        
-        // The halving of the face speed leaves a billionth of a metre per second on a standing car.
+
+        // The face speed is good to a billionth of a metre per second.
         return face > 30 || withoutFan > (0.6 * speed.MetresPerSecond) + 1e-6
             ? $"the air would pass the core at {NumberText.Significant(face, 3)} m/s; no more than 30 m/s and 0.6 of the speed of the car is possible: core_loss and exit_loss are too small, or the fan is too large"
             : null;
@@ -140,6 +147,7 @@ public static class CoolingModels
             ModelOutput.Of("heat_kw", UnitKind.Power, "kW", "heat to be carried away"),
             ModelOutput.Of("settles_c", UnitKind.Temperature, "°C", "where the fins settle"),
             ModelOutput.Of("margin_k", UnitKind.TemperatureChange, "K", "limit minus that; minus overheats"),
+            ModelOutput.Of("rise_k", UnitKind.TemperatureChange, "K", "rise of the fins over the air of the day"),
         ],
         Source = "own derivation: one stream along a wall of one temperature; shares, exponent and conductance from memory",
         Validity = "all heat in one stream; hot spots run hotter than the mean; wind and fan add as flows, which is generous for the wind",
@@ -159,7 +167,8 @@ public static class CoolingModels
             return ModelAnswer.Of(
                 ("heat_kw", situation.Heat.Kilowatts),
                 ("settles_c", margin.Settles.DegreesCelsius),
-                ("margin_k", margin.Margin.Kelvins))
+                ("margin_k", margin.Margin.Kelvins),
+                ("rise_k", (margin.Settles - situation.Air).Kelvins))
                 .Warning(margin.Margin.Kelvins < 50 ? "the margin is smaller than the model's own error: fit and watch an oil temperature gauge" : null);
         },
     };

@@ -55,17 +55,39 @@ public sealed record CoolingPath
         double densityKgM3 = Valid.Positive(density.KilogramsPerCubicMetre, "kg/m3", nameof(density));
         double ramPa = PressureCoefficientDifference * 0.5 * densityKgM3 * speedMs * speedMs;
 
-        // What drives falls with the flow and what holds back rises, so the two meet once.
-        double low = 0;
-        double high = 100;
-        while (high - low > 1e-9)
+        double inletLoss = InletLoss;
+        double Surplus(double faceMs) => ramPa + FanPa(faceMs) - ((inletLoss + CoreLossAt(faceMs) + ExitLoss) * 0.5 * densityKgM3 * faceMs * faceMs);
+        return AirSpeed.FromMetresPerSecond(WhereNothingIsLeft(Surplus));
+    }
+
+    // What drives falls with the flow and what holds back rises, so the two meet once. A straight line between the ends gives the next place; an end
+    // that stays twice is weighed by half, so that both close in.
+    private static double WhereNothingIsLeft(Func<double, double> surplus)
+    {
+        (double low, double high) = (0, 100);
+        (double atLow, double atHigh) = (surplus(low), surplus(high));
+        double next = 0, enough = 1e-12 * atLow;
+        int moved = 0;
+        while (atLow > 0 && high - low > 1e-9)
         {
-            double middle = (low + high) / 2;
-            double heldBackPa = Loss(middle) * 0.5 * densityKgM3 * middle * middle;
-            (low, high) = ramPa + FanPa(middle) > heldBackPa ? (middle, high) : (low, middle);
+            next = ((atLow * high) - (atHigh * low)) / (atLow - atHigh);
+            double at = surplus(next);
+            if (Math.Abs(at) <= enough)
+            {
+                break;
+            }
+
+            if (at > 0)
+            {
+                (low, atLow, atHigh, moved) = (next, at, moved > 0 ? atHigh / 2 : atHigh, 1);
+            }
+            else
+            {
+                (high, atHigh, atLow, moved) = (next, at, moved < 0 ? atLow / 2 : atLow, -1);
+            }
         }
 
-        return AirSpeed.FromMetresPerSecond((low + high) / 2);
+        return next;
     }
 
     /// <summary>All losses on the face of the core at one speed of the air in it.</summary>

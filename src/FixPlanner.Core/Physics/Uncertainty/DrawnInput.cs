@@ -19,6 +19,9 @@ internal sealed class DrawnInput
     /// <summary>Ranks of the values.</summary>
     public Ranked Ranks => ranks ??= Ranked.Of(Values);
 
+    /// <summary>A value that was drawn elsewhere.</summary>
+    public static DrawnInput Of(string name, double[] values) => new(name, false, values);
+
     /// <summary>Draws an input.</summary>
     public static DrawnInput Of(UncertainInput input)
     {

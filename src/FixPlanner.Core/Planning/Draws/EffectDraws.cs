@@ -8,7 +8,14 @@ namespace FixPlanner.Core.Planning.Draws;
 /// <param name="On">The quantity.</param>
 /// <param name="AsBelieved">With each cause there or not, as believed now.</param>
 /// <param name="IfCause">With the causes there.</param>
-internal sealed record EffectSpread(EffectOn On, Spread AsBelieved, Spread IfCause);
+internal sealed record EffectSpread(EffectOn On, Spread AsBelieved, Spread IfCause)
+{
+    /// <summary>Its draws as believed; empty for a range that was computed otherwise. Not to be changed.</summary>
+    public double[] BelievedDraws { get; init; } = [];
+
+    /// <summary>Its draws with the causes there.</summary>
+    public double[] IfCauseDraws { get; init; } = [];
+}
 
 /// <summary>
 /// Computed ranges of effects: in each draw a world (each cause there or not, from the joint posterior) and drawn effects, from which amounts and fractions are derived afresh.
@@ -30,15 +37,16 @@ internal sealed class EffectDraws
     public EffectDraws(EffectLayout layout, CommonDraws draws, bool[][] worlds, bool[] fitted, double[] dragAreas) =>
         (this.layout, this.draws, this.worlds, this.fitted, this.dragAreas) = (layout, draws, worlds, fitted, dragAreas);
 
-    /// <summary>Ranges of single fixes and of a whole set, from the same draws.</summary>
+    /// <summary>Ranges of single fixes, of a whole set and of a part of it, from the same draws.</summary>
     /// <param name="fixes">The single fixes.</param>
     /// <param name="set">The set, without what is fitted.</param>
-    /// <returns>For each single fix its quantities; then those of the set.</returns>
-    public (IReadOnlyList<EffectSpread>[] Fixes, IReadOnlyList<EffectSpread> Set) Run(IReadOnlyList<int> fixes, bool[] set)
+    /// <param name="part">The part; none unless given.</param>
+    /// <returns>For each single fix its quantities; then those of the set and of the part.</returns>
+    public (IReadOnlyList<EffectSpread>[] Fixes, IReadOnlyList<EffectSpread> Set, IReadOnlyList<EffectSpread> Part) Run(IReadOnlyList<int> fixes, bool[] set, int[]? part = null)
     {
         int[] whole = [.. Enumerable.Range(0, set.Length).Where(i => set[i])];
-        IReadOnlyList<EffectSpread>[] all = Of([.. fixes.Select(f => new[] { f }), whole]);
-        return (all[..^1], all[^1]);
+        IReadOnlyList<EffectSpread>[] all = Of([.. fixes.Select(f => new[] { f }), whole, part ?? []]);
+        return (all[..^2], all[^2], all[^1]);
     }
 
     /// <summary>Ranges of several sets from the same draws, as many as there are worlds.</summary>

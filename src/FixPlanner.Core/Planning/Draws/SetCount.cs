@@ -50,8 +50,14 @@ internal sealed class SetCount
     }
 
     /// <summary>The computed ranges, in the quantity's own sign.</summary>
-    public IReadOnlyList<EffectSpread> Spreads() =>
-        [.. quantities.Select(on => new EffectSpread(on, Spread.OfDraws(believed[(int)on]).Scaled(Sense.Of(on)), Spread.OfDraws(ifCause[(int)on]).Scaled(Sense.Of(on))))];
+    public IReadOnlyList<EffectSpread> Spreads() => [.. quantities.Select(on =>
+    {
+        Spread Range(double[] draws) => Spread.OfDraws([.. draws]).Scaled(Sense.Of(on));
+        (double[] inWorld, double[] there) = (believed[(int)on]!, ifCause[(int)on]!);
+        return new EffectSpread(on, Range(inWorld), Range(there)) { BelievedDraws = Shown(inWorld, on), IfCauseDraws = Shown(there, on) };
+    })];
+
+    private static double[] Shown(double[] draws, EffectOn on) => [.. draws.Select(draw => draw * Sense.Of(on))];
 
     private void CountAdditive(int draw, EffectFigures figures, bool[] world, double[] left, double carried, double perPercentOfDrag)
     {

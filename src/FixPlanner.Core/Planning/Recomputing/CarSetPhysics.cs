@@ -13,6 +13,8 @@ namespace FixPlanner.Core.Planning.Recomputing;
 /// <uncertainty>2,000 seeded draws; the same draws before and after, so the change is surer than the level.</uncertainty>
 public sealed class CarSetPhysics : ISetPhysics
 {
+    internal const string PullKey = "rear_glass_pull_change_n";
+
     /// <inheritdoc/>
     public IReadOnlyDictionary<EffectOn, Spread> Changes(Situation situation, IReadOnlyList<Fix> set)
     {
@@ -48,16 +50,11 @@ public sealed class CarSetPhysics : ISetPhysics
         {
             GlassAtSpeed glass = Glass(car, set);
             Spread pull = glass.ChangeNewtons;
-            effects.Add(new($"rear_glass_pull_change_n", $"pull on the rear glass at {glass.Speed.KilometresPerHour:0} km/h in a gust", "N", pull, pull) { Origin = car.Vents.Origin("sealing-and-glass"), MattersMost = glass.MattersMost });
+            effects.Add(new(PullKey, $"pull on the rear glass at {glass.Speed.KilometresPerHour:0} km/h in a gust", "N", pull, pull) { Origin = car.Vents.Origin("sealing-and-glass"), MattersMost = glass.MattersMost });
             effects.Add(FreshAir(car, set));
         }
 
-        if (CoolingOfSet.Change(car, set) is { } kelvins)
-        {
-            effects.Add(kelvins);
-        }
-
-        return effects;
+        return [.. effects, .. CoolingOfSet.Changes(car, set)];
     }
 
     /// <inheritdoc/>

@@ -7,35 +7,66 @@ using FixPlanner.Core.Safety.Figures;
 
 namespace FixPlanner.Core.Planning.Recomputing;
 
-/// <summary>What a set that closes the way into the engine bay does to the cooling margin of a water-cooled car at its fastest speed.</summary>
+/// <summary>
+/// What a set that works on the ways into and out of the engine bay does to the cooling margin of a water-cooled car: standing, climbing and at its
+/// fastest speed. What is blanked and what is opened goes into the losses of the way of the air, a gap at the bonnet into the pressure in the bay.
+/// </summary>
 internal static class CoolingOfSet
 {
     /// <summary>Share of the inlet that the set leaves open at its likely value; 1 when it does not touch it.</summary>
-    public static double LeftOpen(IEnumerable<Fix> set) => Math.Min(1, set.SelectMany(f => f.AirWays).Where(w => w.Opening == OldCarVents.BayIn).Aggregate(1.0, (left, w) => left * w.LeftShare.Likely));
+    public static double LeftOpen(IEnumerable<Fix> set) => Math.Min(1, On(OldCarVents.BayIn, set).Aggregate(1.0, (left, w) => left * w.LeftShare.Likely));
 
-    /// <summary>The change of the margin; null when the set does not blank, or the car is not known to be water-cooled with a known power.</summary>
-    public static PlannedEffect? Change(CarInputs car, IReadOnlyList<Fix> set)
+    /// <summary>True where the model of the core says what a fix does; elsewhere the pack's steps of cooling are told in kelvins.</summary>
+    public static bool Computes(CarInputs car, Fix fix) =>
+        car.AirCooled == false && car.PowerPlanned is not null && fix.AirWays.Any(w => w.Opening is OldCarVents.BayIn or OldCarVents.BayOut or OldCarVents.BonnetRearGap);
+
+    /// <summary>The changes of the margin; none when the set does not touch those ways, or the car is not known to be water-cooled with a known power.</summary>
+    public static IEnumerable<PlannedEffect> Changes(CarInputs car, IReadOnlyList<Fix> set)
     {
-        AirWay[] ways = [.. set.SelectMany(f => f.AirWays).Where(w => w.Opening == OldCarVents.BayIn)];
-        if (ways.Length == 0 || car.AirCooled != false || car.PowerPlanned is not { } power)
+        if (!set.Any(f => Computes(car, f)))
         {
-            return null;
+            yield break;
         }
 
-        double Product(Func<Triangle, double> end) => Math.Clamp(1 - ways.Aggregate(1.0, (left, w) => left * end(w.LeftShare)), 0, 0.95);
-        Dictionary<string, GivenInput> given = CoolingFigures.Given(car, air: false, car.SpeedsKmh[^1], power);
-        given["blanked_percent"] = new(new Triangle(Product(t => t.High), Product(t => t.Likely), Product(t => t.Low)).Scaled(100), "what the set closes of the inlet", false);
-        ModelFigures? run = ModelFigures.Run("water-cooling", given);
-        Figure? blanked = run?.Of("margin_k", "cooling_margin_k", "{0}");
-        Spread? open = run?.Range("margin_unblanked_k");
-        if (blanked is null || open is not { } before)
+        (string Name, GivenInput Value)[] work = [.. Work(car, set)];
+        foreach (CoolingSituationOfCar situation in CoolingFigures.Situations(car))
         {
-            return null;
-        }
+            Dictionary<string, GivenInput> given = CoolingFigures.Given(car, situation);
+            foreach ((string name, GivenInput value) in work)
+            {
+                given[name] = value;
+            }
 
-        // Both margins come from the same draws and move together; the ends are taken at the same ends.
-        double[] ends = [blanked.Range.Low - before.Low, blanked.Range.Likely - before.Likely, blanked.Range.High - before.High];
-        Spread change = new(ends.Min(), ends[1], ends.Max());
-        return new("cooling_margin_change_k", $"cooling margin at {car.SpeedsKmh[^1]:0} km/h with all the power", "K", change, change) { Origin = blanked.Origin, MattersMost = "blanked_percent" };
+            if (ModelFigures.Run(situation.Model, given)?.Of("margin_change_k", situation.Key, "{0}") is { } change)
+            {
+                yield return new(situation.Key, situation.Title, "K", change.Range, change.Range) { Origin = change.Origin, MattersMost = change.MattersMost };
+            }
+        }
     }
+
+    private static IEnumerable<(string Name, GivenInput Value)> Work(CarInputs car, IReadOnlyList<Fix> set)
+    {
+        if (On(OldCarVents.BayIn, set) is { Length: > 0 } into)
+        {
+            Triangle left = Left(into);
+            double Blanked(double open) => 100 * Math.Clamp(1 - open, 0, 0.95);
+            yield return ("blanked_percent", new(new(Blanked(left.High), Blanked(left.Likely), Blanked(left.Low)), "what the set closes of the inlet", false));
+        }
+
+        if (On(OldCarVents.BayOut, set) is { Length: > 0 } wayOut)
+        {
+            Triangle left = Left(wayOut);
+            double Open(double share) => 100 * Math.Clamp(share, 0.1, 10);
+            yield return ("way_out_percent", new(new(Open(left.Low), Open(left.Likely), Open(left.High)), "what the set leaves of the way out", false));
+        }
+
+        if (On(OldCarVents.BonnetRearGap, set) is { Length: > 0 } gap && car.Vents.Networks.RamLeft(gap) is { } ram)
+        {
+            yield return ("ram_percent", new(ram.Scaled(100), "pressure from inlet to bay, after over before, from the vent network", false));
+        }
+    }
+
+    private static AirWay[] On(string opening, IEnumerable<Fix> set) => [.. set.SelectMany(f => f.AirWays).Where(w => w.Opening == opening)];
+
+    private static Triangle Left(AirWay[] ways) => ways.Aggregate(Triangle.Certain(1), (left, w) => new(left.Low * w.LeftShare.Low, left.Likely * w.LeftShare.Likely, left.High * w.LeftShare.High));
 }

@@ -18,19 +18,36 @@ internal static class CoolingFigures
 
     private const double ClimbKmh = 50;
 
+    /// <summary>What one step of cooling takes off the rise of the temperature over the air: a tenth, by judgement.</summary>
+    public static Triangle RiseShareForAStep { get; } = new(0.05, 0.10, 0.15);
+
     public static IEnumerable<Figure?> Of(CarInputs car)
     {
-        if (car.AirCooled is not { } air || car.PowerPlanned is not { } power)
+        if (Situations(car) is not [var standing, var climbing, var fast])
         {
             yield break;
         }
 
-        string what = air ? "fins" : "coolant";
-        yield return Run(car, air, 0, new(Triangle.Certain(0), "idling", false))?.Of("margin_k", "cooling_margin_standing_k", $"Standing with the engine idling on a hot day (35 degC) the {what} settle {{0}} under the limit; below zero it overheats.");
-        yield return Run(car, air, ClimbKmh, Climbing(car, power))?.Of("margin_k", "cooling_margin_climbing_k", $"On a long climb of about 10 % at {ClimbKmh:0} km/h: {{0}}.");
-        double top = car.SpeedsKmh[^1];
-        yield return Run(car, air, top, power)?.Of("margin_k", "cooling_margin_top_speed_k", $"At {top:0} km/h with all the power that is planned: {{0}}. The model's own error is 12 to 20 K (water) or 40 to 60 K (air): only a gauge that works settles it.");
+        string what = standing.AirCooled ? "fins" : "coolant";
+        yield return Run(car, standing)?.Of("margin_k", "cooling_margin_standing_k", $"Standing with the engine idling on a hot day (35 degC) the {what} settle {{0}} under the limit; below zero it overheats.");
+        yield return Run(car, climbing)?.Of("margin_k", "cooling_margin_climbing_k", $"On a long climb of about 10 % at {ClimbKmh:0} km/h: {{0}}.");
+        yield return Run(car, fast)?.Of("margin_k", "cooling_margin_top_speed_k", $"At {fast.Kmh:0} km/h with all the power that is planned: {{0}}. The model's own error is 12 to 20 K (water) or 40 to 60 K (air): only a gauge that works settles it.");
     }
+
+    /// <summary>Standing, climbing and top speed of this car; empty where cooling or power is not known.</summary>
+    internal static IReadOnlyList<CoolingSituationOfCar> Situations(CarInputs car) => car.AirCooled is not { } air || car.PowerPlanned is not { } power ? [] :
+    [
+        new("standing", "standing with the engine idling, on a hot day", 0, new(Triangle.Certain(0), "idling", false), air),
+        new("climbing", $"on a long climb at {ClimbKmh:0} km/h, on a hot day", ClimbKmh, Climbing(car, power), air),
+        new("top_speed", $"at {car.SpeedsKmh[^1]:0} km/h with all the power, on a hot day", car.SpeedsKmh[^1], power, air),
+    ];
+
+    /// <summary>Rise over the air of the day in each situation, K.</summary>
+    internal static IEnumerable<(CoolingSituationOfCar Situation, Spread Rise)> Rises(CarInputs car) =>
+        Situations(car).Select(s => (s, Run(car, s)?.Range("rise_k"))).Where(x => x.Item2 is not null).Select(x => (x.s, x.Item2!.Value));
+
+    /// <summary>Values of one situation.</summary>
+    internal static Dictionary<string, GivenInput> Given(CarInputs car, CoolingSituationOfCar s) => Given(car, s.AirCooled, s.Kmh, s.Power);
 
     /// <summary>Values of one situation, for figures and for sets of fixes alike.</summary>
     internal static Dictionary<string, GivenInput> Given(CarInputs car, bool air, double kmh, GivenInput power)
@@ -76,5 +93,5 @@ internal static class CoolingFigures
 
     private static double Share(GivenInput opening, double core) => Math.Clamp(opening.Range.Likely / core, 0.05, 1);
 
-    private static ModelFigures? Run(CarInputs car, bool air, double kmh, GivenInput power) => ModelFigures.Run(air ? "air-cooling" : "water-cooling", Given(car, air, kmh, power));
+    private static ModelFigures? Run(CarInputs car, CoolingSituationOfCar s) => ModelFigures.Run(s.Model, Given(car, s));
 }

@@ -44,6 +44,39 @@ public sealed class CarSetPhysicsTests
     public void InUnits_Blanking_CostsKelvins() =>
         Assert.True(Physics.InUnits(Lindle, Set("blank-front-opening")).Single(e => e.Key == "cooling_margin_change_k").AsBelieved.Likely < 0);
 
+    [Theory]
+    [InlineData("blank-front-opening", false)]
+    [InlineData("open-bay-exit-into-arches", true)]
+    public void InUnits_WorkOnTheBay_TellsKelvinsStandingClimbingAndFast(string fix, bool cooler)
+    {
+        PlannedEffect[] kelvins = [.. Physics.InUnits(Lindle, Set(fix)).Where(e => e.Unit == "K")];
+
+        Assert.Equal(["cooling_margin_standing_change_k", "cooling_margin_climbing_change_k", "cooling_margin_change_k"], kelvins.Select(e => e.Key));
+        Assert.All(kelvins, e => Assert.True(cooler ? e.AsBelieved.Likely > 0 : e.AsBelieved.Likely < 0, $"{e.Key} {e.AsBelieved}"));
+        Assert.All(kelvins, e => Assert.NotNull(e.MattersMost));
+    }
+
+    // Closing the gap behind the bonnet lowers the pressure in the bay where air went in there, so more comes through the core; parked nothing drives it.
+    [Fact]
+    public void InUnits_GapBehindTheBonnetClosed_WorksThroughThePressureInTheBay()
+    {
+        PlannedEffect[] kelvins = [.. Physics.InUnits(Lindle, Set("seal-bonnet-rear-edge")).Where(e => e.Unit == "K")];
+
+        Assert.Equal(0, kelvins[0].AsBelieved.Likely, 1e-9);
+        Assert.True(kelvins[2].AsBelieved.Low < kelvins[2].AsBelieved.High);
+    }
+
+    [Fact]
+    public void Plan_EveryEffectOnCooling_IsToldInKelvinsToo()
+    {
+        (Situation s, Core.Diagnosis.Beliefs beliefs) = ShippedPack.Look(Lindle.Logbook);
+        Plan plan = ShippedPack.Planner.Make(s, beliefs, PlanDepth.Full).Plan;
+
+        Assert.All(
+            plan.Items.Select(i => i.Effects).Append(plan.Totals.Effects).Where(all => all.Any(e => e.Key == "cooling_change_steps")),
+            all => Assert.Equal(3, all.Count(e => e.Key.StartsWith("cooling_margin", StringComparison.Ordinal))));
+    }
+
     [Fact]
     public void Margins_SealingOverOldRubber_BreaksTheGlassMarginAndNamesIt()
     {
