@@ -33,7 +33,7 @@ internal sealed class CaseRun
         .. rule.Expect.Likely.Where(id => beliefs.Probability(id) < 0.5).Select(id => $"{id} is not likely: {Because(id)}"),
         .. rule.Expect.NearTop.Where(id => Place(id) > NearTop).Select(id => $"{id} is not near the top: {Because(id)}"),
         .. rule.Expect.Doubted.Where(id => beliefs.Probability(id) >= Prior(id)).Select(id => $"{id} is not doubted: {Because(id)}"),
-        .. rule.Expect.Plan.Where(id => Item(id) is null).Select(id => $"{id} is not in the plan: {WhyOut(id)}"),
+        .. rule.Expect.Plan.Where(id => Item(id) is null).Select(id => $"{id} is not in the plan ({Listed(plan.Items.Select(item => item.Fix.Id))}): {WhyOut(id)}"),
         .. rule.Expect.Held.Where(id => Item(id) is not { HeldBy.Count: > 0 }).Select(id => $"{id} is not held: {WhyOut(id)}"),
         .. rule.Expect.Open.Where(IsLeftOut).Select(id => $"{id} is not open: {WhyOut(id)}"),
         .. rule.Expect.LeftOut.Where(id => !IsLeftOut(id)).Select(id => $"{id} is not left out: {WhyOut(id)}"),
