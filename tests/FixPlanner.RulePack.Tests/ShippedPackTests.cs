@@ -23,7 +23,7 @@ public class ShippedPackTests
         Assert.InRange(pack.Facts.Count, 68, int.MaxValue);
         Assert.Equal(6, pack.BodyTemplates.Count);
         Assert.Equal(153, pack.Observations.Count);
-        Assert.Equal(467, pack.Observations.Sum(observation => observation.Answers.Count));
+        Assert.Equal(473, pack.Observations.Sum(observation => observation.Answers.Count));
         Assert.Equal(74, pack.Mechanisms.Count);
         Assert.Equal(112, pack.Fixes.Count);
         Assert.Equal(27, pack.Gates.Count);
