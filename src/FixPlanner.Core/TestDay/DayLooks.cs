@@ -10,6 +10,10 @@ namespace FixPlanner.Core.TestDay;
 internal sealed class DayLooks(Situation s, Plan plan, IReadOnlyDictionary<AskedFor, double> gains)
 {
     private readonly KnowledgePack pack = s.Pack;
+    private readonly HashSet<AskedFor> waiting = [];
+
+    /// <summary>Questions about a piece of work while none is recorded: there is nothing yet to hang the answer on. Known after <see cref="All"/>.</summary>
+    public IReadOnlyCollection<AskedFor> WaitForWork => waiting;
 
     /// <summary>The looks in the order of the sheet, not yet cut to the time.</summary>
     public IReadOnlyList<DayLook> All()
@@ -21,9 +25,11 @@ internal sealed class DayLooks(Situation s, Plan plan, IReadOnlyDictionary<Asked
             foreach (OpenMustKnow must in gate.Open)
             {
                 AskedFor key = new(must.IsFact, must.Ask);
-
-                // What belongs to a chosen fix is answered at the desk with that fix, not on the day.
-                if (!(key.IsFact && pack.Fact(key.Id)?.Moment == FactMoment.WithFix) && forGate.TryAdd(key, gate.Gate))
+                if (key.IsFact && pack.Fact(key.Id)?.Scope == FactScope.Fix && !s.Logbook.Work.Any(w => w.CountsAsPlanned))
+                {
+                    waiting.Add(key);
+                }
+                else if (forGate.TryAdd(key, gate.Gate))
                 {
                     gateOrder.Add(key);
                 }
@@ -53,7 +59,8 @@ internal sealed class DayLooks(Situation s, Plan plan, IReadOnlyDictionary<Asked
     {
         if (key.IsFact)
         {
-            return pack.Fact(key.Id) is not { } f ? null : new(key, LookWhen.Parked, f.Zone is { } zone ? pack.Zone(zone) : null, f.Ask.Length > 0 ? f.Ask : f.Title + "?", [.. (f.Kind == FactKind.YesNo ? ["yes", "no"] : f.Choices).Select(c => (c, c))], 1, gain)
+            // What a chosen fix asks is answered while the trials are chosen: that part of the day has its own time.
+            return pack.Fact(key.Id) is not { } f ? null : new(key, LookWhen.Parked, f.Zone is { } zone ? pack.Zone(zone) : null, f.Ask.Length > 0 ? f.Ask : f.Title + "?", [.. (f.Kind == FactKind.YesNo ? ["yes", "no"] : f.Choices).Select(c => (c, c))], f.Moment == FactMoment.WithFix ? 0 : 1, gain)
             {
                 How = f.How,
                 Unit = f.Kind == FactKind.Number ? f.Unit : f.Kind == FactKind.Year ? "year" : "",

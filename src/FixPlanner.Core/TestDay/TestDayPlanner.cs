@@ -35,11 +35,17 @@ public sealed class TestDayPlanner
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(gains);
         ArgumentNullException.ThrowIfNull(asked);
-        return new TestDayPlanner(s, plan, asked).Sheet(new DayLooks(s, plan, gains).All());
+        return new TestDayPlanner(s, plan, asked).Sheet(new(s, plan, gains));
     }
 
-    private TestDaySheet Sheet(IReadOnlyList<DayLook> looks)
+    private TestDaySheet Sheet(DayLooks worth)
     {
+        IReadOnlyList<DayLook> looks = worth.All();
+        if (worth.WaitForWork.Count is > 0 and var waiting)
+        {
+            later.Add(new($"{waiting} {(waiting == 1 ? "question" : "questions")} about a fix", "asked once it is in work: recorded as planned, on trial or fitted"));
+        }
+
         double hours = asked.Hours ?? notes.DefaultDay?.Hours ?? 4;
         (string Run, IReadOnlyList<GateStatus> Gates)[] held = [.. ((string[])["drive", "film", "tufts", "coast-down"]).Select(r => (r, RunHold.Of(r, plan.Gates, s.Pack))).Where(h => h.Item2.Count > 0)];
         DayChoice choice = new(Today(looks, held), notes, hours * 60);

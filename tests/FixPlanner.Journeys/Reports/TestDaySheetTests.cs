@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using FixPlanner.Commands;
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Knowledge;
@@ -62,6 +63,21 @@ public sealed class TestDaySheetTests
         Assessment a = DemoReports.Assess(File.ReadAllText(JobFiles.Demo("lindle")).Replace("rounds:\n", putOff, StringComparison.Ordinal), PlanDepth.WithQuestions);
         DayLook look = a.Sheet(new(Mild)).Looks.Single(l => l.Key.Id == "sill-angle");
         Assert.Equal(new DateOnly(2026, 5, 30), look.PutOff);
+    }
+
+    [Fact]
+    public void What_a_chosen_fix_asks_is_on_the_sheet_as_soon_as_it_can_be_answered()
+    {
+        string[] OnSheet(Assessment a) => [.. a.Sheet(new(Mild)).Looks.Where(l => JobFiles.Pack.Fact(l.Key.Id)?.Moment == FactMoment.WithFix).Select(l => l.Key.Id)];
+        Assessment working = DemoReports.Of("lindle");
+        Assert.All((string[])["fix_covers_drain", "part_has_single_fixing", "rust_at_mounting"], id => Assert.Contains(id, OnSheet(working)));
+        Assert.DoesNotContain(working.Sheet(new(Mild)).Later, l => l.What.EndsWith("about a fix", StringComparison.Ordinal));
+
+        // What belongs to one piece of work has nothing to hang on while none is recorded.
+        Assessment idle = DemoReports.Assess(Regex.Replace(File.ReadAllText(JobFiles.Demo("lindle")), "state: (trial|planned|fitted|proven)", "state: removed"), PlanDepth.WithQuestions);
+        Assert.Contains("rust_at_mounting", OnSheet(idle));
+        Assert.DoesNotContain("fix_covers_drain", OnSheet(idle));
+        Assert.Contains(idle.Sheet(new(Mild)).Later, l => l.What.EndsWith("about a fix", StringComparison.Ordinal) && l.Why.StartsWith("asked once it is in work", StringComparison.Ordinal));
     }
 
     [Fact]
