@@ -16,7 +16,11 @@ internal static class HarmlessCar
     {
         Dictionary<string, FactEntry> Of(params FactScope[] scopes) => Pack.Facts.Where(f => scopes.Contains(f.Scope) && Value(f) is not null)
             .ToDictionary(f => f.Id, f => new FactEntry(Value(f), null, Today, ""));
-        HashSet<(string, string)> wrong = [.. Pack.Gates.SelectMany(g => g.TriggeredByAnswers).Select(t => (Pack.Observation(t.Observation)!.Id, t.Answer))];
+        HashSet<(string, string)> wrong =
+        [
+            .. Pack.Gates.SelectMany(g => g.TriggeredByAnswers).Select(t => (Pack.Observation(t.Observation)!.Id, t.Answer)),
+            .. Pack.Gates.SelectMany(g => g.TriggeredByFacts).SelectMany(c => c.All).Where(t => t.Observation is not null && t.Comparison is Comparison.Is or Comparison.In).SelectMany(t => t.Values.Select(v => (t.Observation!, v))),
+        ];
         Finding[] findings = [.. Pack.Observations.Select(o => new Finding(o.Id, Wanted(o.Id) ?? o.Answers.First(a => !wrong.Contains((o.Id, a.Id))).Id))];
         return new()
         {

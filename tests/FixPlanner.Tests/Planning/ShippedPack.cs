@@ -40,7 +40,11 @@ internal static class ShippedPack
     public static Logbook Car(int seed, bool harmless = true)
     {
         Random chance = new(seed);
-        HashSet<(string, string)> triggers = [.. Pack.Gates.SelectMany(g => g.TriggeredByAnswers).Select(t => (t.Observation, t.Answer))];
+        HashSet<(string, string)> triggers =
+        [
+            .. Pack.Gates.SelectMany(g => g.TriggeredByAnswers).Select(t => (t.Observation, t.Answer)),
+            .. Pack.Gates.SelectMany(g => g.TriggeredByFacts).SelectMany(c => c.All).Where(t => t.Observation is not null && t.Comparison is Comparison.Is or Comparison.In).SelectMany(t => t.Values.Select(v => (t.Observation!, v))),
+        ];
         List<Finding> findings = [];
         foreach (Observation o in Pack.Observations.OrderBy(_ => chance.Next()).Take(chance.Next(10, 110)))
         {
