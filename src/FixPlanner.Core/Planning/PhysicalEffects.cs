@@ -90,7 +90,14 @@ internal sealed class PhysicalEffects(CarInputs car, double[] dragAreas)
             return -TopSpeed.Elasticity(at, day, RoadSpeed.FromKilometresPerHour(kmh)) * kmh / area[d];
         }
 
-        return drag.Times(PerSquareMetre, "top-speed", "top_speed_change_kmh", "top speed, if power and gearing are there", "km/h", area, mass, rolling);
+        if (car.GearedTopKmh is not { } ends)
+        {
+            return drag.Times(PerSquareMetre, "top-speed", "top_speed_change_kmh", "top speed by power (gearing not known)", "km/h", area, mass, rolling);
+        }
+
+        // Past the end of the gearing no power helps; a car that stands at it already gains nothing.
+        Factor geared = new(Input("geared_top_speed_kmh", "speed at which the gearing ends", "km/h", ends));
+        return drag.Times(PerSquareMetre, "top-speed", "top_speed_change_kmh", "top speed, by power and gearing", "km/h", (d, change) => Math.Min(change, Math.Max(0, geared[d] - kmh)), area, mass, rolling, geared);
     }
 
     private PlannedEffect OfLift(Product lift, string axle)
@@ -130,9 +137,13 @@ internal sealed class PhysicalEffects(CarInputs car, double[] dragAreas)
             Made(model, key, title, unit, effect.AsBelieved.Scaled(factor), effect.IfCause.Scaled(factor), change.Name, []);
 
         /// <summary>Times a factor that has draws of its own.</summary>
-        public PlannedEffect Times(Func<int, double> factor, string model, string key, string title, string unit, params Factor[] of)
+        public PlannedEffect Times(Func<int, double> factor, string model, string key, string title, string unit, params Factor[] of) =>
+            Times(factor, model, key, title, unit, (_, product) => product, of);
+
+        /// <summary>The same, each product then held by a limit of its draw.</summary>
+        public PlannedEffect Times(Func<int, double> factor, string model, string key, string title, string unit, Func<int, double, double> held, params Factor[] of)
         {
-            double[] Drawn(double[] draws) => [.. draws.Select((draw, d) => draw * factor(d))];
+            double[] Drawn(double[] draws) => [.. draws.Select((draw, d) => held(d, draw * factor(d)))];
             double[] there = Drawn(effect.IfCauseDraws);
             string? most = there.Length == MonteCarlo.DrawCount ? DrawnOutput.Summed([DrawnInput.Of(change.Name, effect.IfCauseDraws), .. of.Select(f => f.Drawn)], there).MattersMost : change.Name;
             return Made(model, key, title, unit, Spread.OfDraws(Drawn(effect.BelievedDraws)), Spread.OfDraws(there), most, [.. of.Select(f => f.Input)]);

@@ -92,6 +92,11 @@ public sealed class CarInputs
         }
     }
 
+    /// <summary>Speed at which top gear and the highest turning speed of the engine end, km/h; null while one of the two is not known.</summary>
+    public GivenInput? GearedTopKmh => situation.Number("speed_at_3000_rpm_kmh") is { } at3000 && situation.Number("highest_engine_speed_rpm") is { } highest
+        ? new(new Triangle(0.97, 1, 1.03).Scaled(at3000 * highest / 3000), "speed at 3000 turns a minute and the highest turning speed that you said; gauges of old cars within 3 % (from memory)", true)
+        : null;
+
     /// <summary>Engine power as built, kW; that of now when only that was said; null when nobody said.</summary>
     public double? PowerAsBuiltKw => situation.Number("power_as_built_kw") ?? situation.Number("power_now_kw");
 

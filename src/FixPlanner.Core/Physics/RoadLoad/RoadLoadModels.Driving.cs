@@ -54,35 +54,41 @@ public static partial class RoadLoadModels
     private static PhysicsModel TopSpeedModel() => new()
     {
         Name = "top-speed",
-        Formula = "F(V) V = P eta",
-        Title = "Top speed by power",
-        What = "Where power at the wheels and road load meet, and how much of it a change of drag would move.",
+        Formula = "F(V) V = P eta, and no more than the gearing allows",
+        Title = "Top speed by power and gearing",
+        What = "Where power at the wheels and road load meet, or where the gearing ends before, and how much of it a change of drag would move.",
         Inputs =
         [
             CommonInputs.Mass, DragAreaInput,
             ModelInput.Required("engine_power_kw", UnitKind.Power, "kW", (0.5, 1500), (10, 300), "power at the crankshaft near the top; old ratings without fan and silencer are 10 to 20 % high"),
             TyresInput, RollingInput, RollingStateInput, CommonInputs.Density, HeadwindInput, SlopeInput, DrivelineInput,
+            ModelInput.Optional("geared_top_speed_kmh", UnitKind.Speed, "km/h", (20, 500), (60, 350), "where top gear and the highest turning speed of the engine end, from the model gearing-speed; without it power alone decides"),
         ],
         Outputs =
         [
-            ModelOutput.Of("top_speed_kmh", UnitKind.Speed, "km/h", "top speed; none when it lies beyond 500 km/h"),
+            ModelOutput.Of("top_speed_kmh", UnitKind.Speed, "km/h", "top speed, the lower of power and gearing; none when it lies beyond 500 km/h"),
+            ModelOutput.Word("limited_by", "power, gearing, or power as far as is known"),
             ModelOutput.Of("elasticity", UnitKind.Ratio, string.Empty, "percent of top speed for one percent of drag area, in still air"),
             ModelOutput.Of("gain_for_tenth_kmh", UnitKind.Speed, "km/h", "top speed gained by 10 % less drag area"),
         ],
         Source = "Gillespie ch. 4 from memory; elasticity own derivation",
-        Validity = "the gearing fits the speed; power constant near the top",
+        Validity = "power constant near the top; gearing only where it is given",
         Uncertainty = "a third of the sum of those of power and drag area",
         Compute = values =>
         {
             RoadCar car = Car(values);
             RoadDay day = Day(values);
             Power wheels = Power.FromKilowatts(values["engine_power_kw"] * values["driveline_efficiency"]);
+            double geared = values.Find("geared_top_speed_kmh") ?? double.PositiveInfinity;
             RoadSpeed? top = TopSpeed.ByPower(car, day, wheels);
             RoadSpeed? less = TopSpeed.ByPower(car.With(DragAreaChange.FromSquareMetres(-0.1 * values["drag_area_m2"])), day, wheels);
+            double Lower(RoadSpeed? byPower) => byPower is { } speed ? Math.Min(speed.KilometresPerHour, geared) : double.IsFinite(geared) ? geared : double.NaN;
+            bool byGears = double.IsFinite(geared) && !(top?.KilometresPerHour < geared);
             return ModelAnswer.Of(
-                ("top_speed_kmh", top?.KilometresPerHour ?? double.NaN),
-                ("elasticity", top is { } speed ? TopSpeed.Elasticity(car, day, speed) : double.NaN),
-                ("gain_for_tenth_kmh", top is { } from && less is { } to ? (to - from).KilometresPerHour : double.NaN));
+                ("top_speed_kmh", Lower(top)),
+                ("elasticity", byGears ? 0 : top is { } at ? TopSpeed.Elasticity(car, day, at) : double.NaN),
+                ("gain_for_tenth_kmh", Lower(less) - Lower(top)))
+                .Saying("limited_by", byGears ? "gearing" : double.IsFinite(geared) ? "power" : "power as far as is known");
         },
     };
 

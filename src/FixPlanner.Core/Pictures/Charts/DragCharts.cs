@@ -28,8 +28,10 @@ internal static class DragCharts
             $"Half of air density 1.2 kg/m3 times drag area times speed squared.{unsaid}");
         ChartBand[] engine = [.. new (string Id, string Name, GivenInput? Power)[] { ("engine-now", "engine now", car.PowerNow), ("engine-planned", "engine planned", car.PowerPlanned == car.PowerNow ? null : car.PowerPlanned) }
             .Where(x => x.Power is not null).Select(x => new ChartBand(x.Id, x.Name, BandAlong.Y, x.Power!.Value.Range.Low, x.Power.Value.Range.Likely, x.Power.Value.Range.High))];
-        yield return new("power-by-speed", "Power at the crankshaft by speed, level road", new("speed in still air", "km/h"), new("power", "kW"), Pair(2), engine, marks,
-            $"Drag and rolling of the tyres times speed, over the efficiency of the driveline (0.88 to 0.94, from memory). Where a line meets the engine's band the car is at its top speed, if the gearing fits.{unsaid}");
+        ChartMark[] geared = car.GearedTopKmh is { } ends ? [.. marks, new ChartMark("geared", "end of the gearing", ends.Range.Likely)] : marks;
+        string gearing = car.GearedTopKmh is null ? ", if the gearing allows it (not known: the speed in top gear at 3000 turns a minute and the highest turning speed would tell)" : ", or at the end of the gearing where that comes first";
+        yield return new("power-by-speed", "Power at the crankshaft by speed, level road", new("speed in still air", "km/h"), new("power", "kW"), Pair(2), engine, geared,
+            $"Drag and rolling of the tyres times speed, over the efficiency of the driveline (0.88 to 0.94, from memory). Where a line meets the engine's band the car is at its top speed{gearing}.{unsaid}");
     }
 
     private static Propagated Draws(CarInputs car, Spread change, double[] speeds)

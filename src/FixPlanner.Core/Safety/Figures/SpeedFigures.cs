@@ -76,8 +76,16 @@ internal static class SpeedFigures
             ?.Of("in_gust_factor", "air_load_ratio", $"From {from:0} to {to:0} km/h every load of the air on glass, lids, doors and axles grows to {{0}} times.");
         if (car.PowerPlanned is { } power)
         {
-            yield return ModelFigures.Run("top-speed", new Dictionary<string, GivenInput>(car.Shared()) { ["engine_power_kw"] = power })
-                ?.Of("top_speed_kmh", "top_speed_by_planned_power_kmh", "The planned power would carry it to {0}, if the gearing fits.");
+            Dictionary<string, GivenInput> given = new(car.Shared()) { ["engine_power_kw"] = power };
+            if (car.GearedTopKmh is { } geared)
+            {
+                given["geared_top_speed_kmh"] = geared;
+            }
+
+            ModelFigures? run = ModelFigures.Run("top-speed", given);
+            yield return run?.Of("top_speed_kmh", "top_speed_by_planned_power_kmh", car.GearedTopKmh is null
+                ? "The planned power would carry it to {0}, if the gearing allows it. The gearing is not known: the speed in top gear at 3000 turns a minute and the highest turning speed of the engine would tell."
+                : $"Planned power and gearing together allow {{0}}; at the likely values the {run.Word("limited_by")} ends it.");
         }
     }
 

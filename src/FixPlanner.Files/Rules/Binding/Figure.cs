@@ -31,7 +31,7 @@ internal sealed record PackUnit(string Name, UnitKind? Kind = null, params strin
     {
         UnitKind[] kinds =
         [
-            UnitKind.Length, UnitKind.Area, UnitKind.Mass, UnitKind.Speed, UnitKind.Power, UnitKind.Angle, UnitKind.Duration,
+            UnitKind.Length, UnitKind.Area, UnitKind.Mass, UnitKind.Speed, UnitKind.TurningSpeed, UnitKind.Power, UnitKind.Angle, UnitKind.Duration,
             UnitKind.Money, UnitKind.Pressure, UnitKind.Ratio, UnitKind.SoundLevel, UnitKind.Volume, UnitKind.Force,
         ];
         return unit.Length == 0 ? null : kinds.Where(kind => UnitTable.Find(kind, unit) is not null).Select(kind => new PackUnit(unit, kind)).FirstOrDefault();
