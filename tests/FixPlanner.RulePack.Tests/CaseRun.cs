@@ -58,7 +58,7 @@ internal sealed class CaseRun
         {
             Car = OfScope(scope => scope == FactScope.Vehicle),
             Aims = given.Aims.Count > 0 ? given.Aims : pack.Scales.Aims.ToDictionary(aim => aim.Id, _ => 2.0),
-            Limits = new() { BudgetEur = given.BudgetEur, Hours = given.Hours, Skill = Skill.Experienced, Runs = given.Runs, Facts = OfScope(scope => scope is FactScope.Plan or FactScope.Fix) },
+            Limits = new() { BudgetEur = given.BudgetEur, Hours = given.Hours, Skill = Skill.Experienced, Runs = given.Runs, Never = given.Never, Facts = OfScope(scope => scope is FactScope.Plan or FactScope.Fix) },
             Rounds = [new("first-look", Today.AddDays(-7), [], findings, OfScope(scope => scope == FactScope.State))],
             Work = [.. given.Planned.Select(fix => new Work(fix, WorkState.Planned, null))],
             SignOffs = [.. given.SignedOff.Select(signed => new SignOff(signed.Gate, signed.Kind, "somebody", "as the gate asks", Today.AddDays(-1), "as the gate asks"))],

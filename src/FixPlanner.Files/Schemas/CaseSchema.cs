@@ -21,6 +21,7 @@ internal static class CaseSchema
         .May("budget", Shape.Figure("The money; 600 EUR when it is not said.", PackUnit.Euros, "180 EUR"))
         .May("hours", Shape.Figure("The hours; 30 h when it is not said.", PackUnit.Hours, "20 h"))
         .May("planned", RuleShapes.Ids("Fixes that are planned.", "new-door-seals"))
+        .May("never", RuleShapes.Ids("Fixes that the owner does not want.", "take-rack-off"))
         .May("runs", RuleShapes.Ids("Kinds of run that are planned.", "tufts"))
         .May("signed_off", Shape.Map("Gates that are signed off, each with the kind of sign-off.", Shape.Text("The kind.")))
         .Done();

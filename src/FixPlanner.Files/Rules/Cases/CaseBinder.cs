@@ -58,7 +58,10 @@ internal static class CaseBinder
 
         double budget = binder.FigureIn(given, "budget", PackUnit.Euros) ?? UsualBudgetEur;
         double hours = binder.FigureIn(given, "hours", PackUnit.Hours) ?? UsualHours;
-        CaseGiven all = new(facts, seen, aims, budget, hours, binder.NamedList(given, "planned", RuleKind.Fix), binder.NamedList(given, "runs", RuleKind.Run), SignedOff(given, binder));
+        CaseGiven all = new(facts, seen, aims, budget, hours, binder.NamedList(given, "planned", RuleKind.Fix), binder.NamedList(given, "runs", RuleKind.Run), SignedOff(given, binder))
+        {
+            Never = binder.NamedList(given, "never", RuleKind.Fix),
+        };
         given.Done();
         return all;
     }

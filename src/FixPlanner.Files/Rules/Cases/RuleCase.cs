@@ -28,7 +28,11 @@ internal sealed record CaseGiven(
     double Hours,
     IReadOnlyList<string> Planned,
     IReadOnlyList<string> Runs,
-    IReadOnlyList<(string Gate, string Kind)> SignedOff);
+    IReadOnlyList<(string Gate, string Kind)> SignedOff)
+{
+    /// <summary>Fixes that the owner does not want.</summary>
+    public IReadOnlyList<string> Never { get; init; } = [];
+}
 
 /// <summary>What a case leads to.</summary>
 /// <param name="Likely">Causes believed at least 50 %.</param>
