@@ -25,6 +25,9 @@ internal sealed record EvidenceRow
     public required Interval Base { get; init; }
     public required string BaseWhy { get; init; }
     public required string Note { get; init; }
+
+    /// <summary>Where prediction and measurement part, whether the row, its assignment or our range is at fault; empty inside.</summary>
+    public required string Fault { get; init; }
     public required string Source { get; init; }
     public required string Place { get; init; }
 
@@ -54,6 +57,7 @@ internal sealed record EvidenceRow
             Base = Interval.Of(double.Parse(field["base_low"]), double.Parse(field["base_high"])),
             BaseWhy = field["base_why"],
             Note = field["note"],
+            Fault = field["fault"],
             Source = field["source"],
             Place = field["place"],
         };

@@ -39,6 +39,11 @@ public sealed class EvidenceTests
         Assert.True(read.Count(one => one.Outcome == Outcome.Inside) >= read.Length / 2);
     }
 
+    // A miss without a verdict is a miss that nobody has thought about.
+    [Fact]
+    public void Rows_NotInside_SayWhatIsAtFault() =>
+        Assert.All(Table.Value.Where(one => one.Outcome != Outcome.Inside), one => Assert.NotEmpty(one.Row.Fault));
+
     [Theory]
     [InlineData(0, 5, 3, 3, 3, "Inside")]
     [InlineData(0, 5, 6, 4, 8, "Touches")]
