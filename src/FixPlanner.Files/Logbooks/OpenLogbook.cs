@@ -1,6 +1,7 @@
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Files.Problems;
+using FixPlanner.Files.Texts;
 using FixPlanner.Files.Schemas;
 using FixPlanner.Files.Writing;
 
@@ -35,10 +36,14 @@ public sealed class OpenLogbook : IDisposable
     /// <param name="pack">The pack.</param>
     /// <param name="problems">What is wrong, and notes.</param>
     /// <returns>The open logbook; null when it cannot be worked with: it is then left as it is.</returns>
-    public static OpenLogbook? Open(string path, KnowledgePack pack, out IReadOnlyList<Problem> problems)
+    public static OpenLogbook? Open(string path, KnowledgePack pack, out IReadOnlyList<Problem> problems) => Open(path, pack, FileCalls.Real, out problems);
+
+    /// <summary>The same on a disk whose calls are given.</summary>
+    internal static OpenLogbook? Open(string path, KnowledgePack pack, IFileCalls calls, out IReadOnlyList<Problem> problems)
     {
         ProblemList found = new();
-        LogbookFile? file = LogbookFile.Open(path, $"{LogbookSchema.FirstLine}\nlogbook: 1\npack: {{id: {pack.Id}, version: {pack.Version}}}\n", TimeProvider.System, found);
+        string start = $"{LogbookSchema.FirstLine}\nlogbook: 1\npack: {{id: {pack.Id}, version: {pack.Version}}}\n";
+        LogbookFile? file = LogbookFile.Open(path, start, TimeProvider.System, calls, LockHolder.Me, holder => holder.Runs(), found);
         if (file is null)
         {
             problems = found.InOrder();

@@ -52,11 +52,11 @@ public sealed class LogbookFile : IDisposable
     /// <param name="file">Its name. A file that is not there yet is made with the first answer.</param>
     /// <param name="startText">What a new file begins with, as YAML.</param>
     /// <param name="clock">For the times in the journal.</param>
+    /// <param name="calls">The disk.</param>
+    /// <param name="me">Who holds the lock.</param>
+    /// <param name="runs">Whether another holder still runs.</param>
     /// <param name="problems">Takes what is wrong, and notes.</param>
     /// <returns>The open logbook, to be disposed; null when it cannot be opened.</returns>
-    public static LogbookFile? Open(string file, string startText, TimeProvider clock, ProblemList problems) =>
-        Open(file, startText, clock, FileCalls.Real, LockHolder.Me, holder => holder.Runs(), problems);
-
     internal static LogbookFile? Open(
         string file,
         string startText,

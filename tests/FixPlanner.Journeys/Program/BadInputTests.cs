@@ -150,6 +150,57 @@ public sealed class BadInputTests : IDisposable
     }
 
     [Fact]
+    public void ReadOnlyFolder_SaysSoAndTellsNoFalseResult()
+    {
+        if (Unwritable() is not { } closed)
+        {
+            return;
+        }
+
+        File.WriteAllText(Path.Combine(folder, "car.yaml"), "logbook: 1\n");
+        string there = Path.Combine(closed, "fixplanner-car.yaml");
+        (string[] Arguments, string Says)[] ways =
+        [
+            (["--plain", there], "error FP1101: the file or its folder may not be written"),
+            ([there], "error FP1101: the file or its folder may not be written"),
+            (["plan", "car.yaml", "--out", there], "error: cannot be written"),
+            (["testday", "car.yaml", "--out", there], "error: cannot be written"),
+            (["demo", "--to", Path.Combine(closed, "fixplanner-demo")], "error: the demo cannot be written there"),
+        ];
+        foreach ((string[] arguments, string says) in ways)
+        {
+            Ran ran = Ran.In(folder, "1\n", arguments);
+
+            Assert.Equal((3, ""), (ran.Exit, ran.Output));
+            Assert.Contains(says, ran.Talk, StringComparison.Ordinal);
+            Assert.DoesNotContain("   at ", ran.Talk, StringComparison.Ordinal);
+        }
+
+        Assert.False(Path.Exists(there));
+    }
+
+    // A folder closed to its owner; the administrator may write there all the same, but not among the system's own files.
+    private string? Unwritable()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return null;
+        }
+
+        string closed = Directory.CreateDirectory(Path.Combine(folder, "closed")).FullName;
+        File.SetUnixFileMode(closed, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        try
+        {
+            File.WriteAllText(Path.Combine(closed, "try"), "");
+            return Directory.Exists("/sys") ? "/sys" : null;
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return closed;
+        }
+    }
+
+    [Fact]
     public void Plan_IntoAFullDisk_CannotWrite()
     {
         if (!File.Exists("/dev/full"))

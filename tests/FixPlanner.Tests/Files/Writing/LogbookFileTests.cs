@@ -382,10 +382,10 @@ public class LogbookFileTests
         string file = Path.Combine(folder, Name);
         File.WriteAllText(file, Old.Replace("\n", "\r\n"));
 
-        using (LogbookFile logbook = LogbookFile.Open(file, Start, TimeProvider.System, problems)!)
+        using (LogbookFile logbook = LogbookFile.Open(file, Start, TimeProvider.System, FileCalls.Real, LockHolder.Me, holder => holder.Runs(), problems)!)
         {
             Assert.True(Width(logbook, "1.6 m"));
-            Assert.Null(LogbookFile.Open(file, Start, TimeProvider.System, problems));
+            Assert.Null(LogbookFile.Open(file, Start, TimeProvider.System, FileCalls.Real, LockHolder.Me, holder => holder.Runs(), problems));
             Assert.Equal(["FP1107"], Codes);
             Assert.True(logbook.Undo(problems));
             Assert.True(logbook.Redo(problems));
