@@ -51,6 +51,9 @@ internal sealed record Chart(string Id, string Title, string XAxis, string YAxis
 
     public IReadOnlyList<PlotSpan> Spans { get; init; } = [];
 
+    /// <summary>True when the y axis holds zero, so that heights can be compared; false where only the shape of a curve counts.</summary>
+    public bool FromZero { get; init; } = true;
+
     /// <summary>What it shows, in words.</summary>
     public string Words { get; init; } = "";
 

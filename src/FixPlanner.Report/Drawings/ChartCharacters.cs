@@ -11,7 +11,7 @@ internal static class ChartCharacters
     public static IReadOnlyList<string> Of(Chart chart)
     {
         Axis x = Axis.Over(chart.Xs, 8, withZero: false);
-        Axis y = Axis.Over(chart.Ys, 4, withZero: true);
+        Axis y = Axis.Over(chart.Ys, 4, withZero: chart.FromZero);
         char[][] grid = [.. Enumerable.Range(0, Rows).Select(_ => Enumerable.Repeat(' ', Columns).ToArray())];
         int Column(double value) => Math.Clamp((int)Math.Round((value - x.Low) / (x.High - x.Low) * (Columns - 1)), 0, Columns - 1);
         int Row(double value) => Math.Clamp((int)Math.Round((y.High - value) / (y.High - y.Low) * (Rows - 1)), 0, Rows - 1);
@@ -33,14 +33,14 @@ internal static class ChartCharacters
         {
             for (int c = 0; c < Columns; c++)
             {
-                if (Between(line.Points, At(c), line.Stairs) is { } value)
+                if (Between(line.Points, At(c), line.Stairs) is { } value && double.IsFinite(value))
                 {
                     grid[Row(value)][c] = Signs[index % Signs.Length];
                 }
             }
         }
 
-        string title = $"{chart.Title}: {chart.YAxis}";
+        string title = chart.Title.Length > 0 ? $"{chart.Title}: {chart.YAxis}" : chart.YAxis;
         List<string> lines = [title.Length <= Columns + LabelWidth + 2 ? title : chart.YAxis];
         lines.AddRange(grid.Select((row, i) => $"{Label(i, y),LabelWidth} |{new string(row)}".TrimEnd()));
         lines.Add($"{new string(' ', LabelWidth)} +{new string('-', Columns)}");

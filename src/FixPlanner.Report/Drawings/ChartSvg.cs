@@ -13,7 +13,7 @@ internal static class ChartSvg
     public static string Of(Chart chart)
     {
         Axis x = Axis.Over(chart.Xs, 8, withZero: false);
-        Axis y = Axis.Over(chart.Ys, 5, withZero: true);
+        Axis y = Axis.Over(chart.Ys, 5, withZero: chart.FromZero);
         (string Name, Action<Svg, double, double> Sample)[] key = [.. Key(chart)];
         Svg svg = new(chart.Id, Width, Top + PlotHeight + 36 + (KeyRow * ((key.Length + 1) / 2)), chart.Title, chart.Words);
         double X(double value) => Left + ((value - x.Low) / (x.High - x.Low) * (Width - Left - Right));

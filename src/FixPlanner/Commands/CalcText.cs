@@ -1,6 +1,7 @@
 using FixPlanner.Core.Physics.Catalogue;
 using FixPlanner.Core.Physics.Uncertainty;
 using FixPlanner.Core.Quantities;
+using FixPlanner.Report.Drawings;
 
 namespace FixPlanner.Commands;
 
@@ -77,7 +78,10 @@ internal static class CalcText
         output.WriteLine();
         if (model.Outputs.FirstOrDefault(declared => declared.Unit is not null) is { } first)
         {
-            TextPlot.Write(output, first.Name, swept, [.. sweep.Points.Select(point => (point.At, point.Answer.Numbers[first.Name]))]);
+            foreach (string line in CurveText.Of(first.Name, swept, [.. sweep.Points.Select(point => (point.At, point.Answer.Numbers[first.Name]))]))
+            {
+                output.WriteLine(line);
+            }
         }
 
         WriteWarnings(output, sweep.Warnings);
