@@ -22,11 +22,15 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
     /// <summary>After this the best question found so far is told, and its proof follows later.</summary>
     private static readonly TimeSpan QuestionsWithin = TimeSpan.FromMilliseconds(100);
 
+    /// <summary>Questions that nobody waits for begin when the keys have rested for so long: a key held down repeats itself faster.</summary>
+    private static readonly TimeSpan QuestionsAfter = TimeSpan.FromMilliseconds(40);
+
     /// <summary>The draws begin when the keys have rested for so long: they would take from the next answer what nobody has time to read.</summary>
     private static readonly TimeSpan DrawsAfter = TimeSpan.FromMilliseconds(250);
 
     private readonly Lock access = new();
-    private (Assessment Quick, CancellationToken Stop)? waiting;
+    private TaskCompletionSource questionsAwaited = new();
+    private (Assessment Quick, Task Awaited, CancellationToken Stop)? waiting;
     private bool working;
     private Action<Message>? tell;
     private Action giveUp = () => { };
@@ -52,7 +56,13 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
         if (!sameLogbook || (tell is null && known!.Plan.Depth < wanted))
         {
             known = assessor.Assess(logbook, today, tell is null ? wanted : PlanDepth.Quick);
+            questionsAwaited = new();
             Begin(known);
+        }
+
+        if (wanted >= PlanDepth.WithQuestions)
+        {
+            questionsAwaited.TrySetResult();
         }
 
         return known!;
@@ -79,7 +89,7 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
             giveUp = stop.Cancel;
             lock (access)
             {
-                waiting = (quick, stop.Token);
+                waiting = (quick, questionsAwaited.Task, stop.Token);
                 if (working)
                 {
                     return;
@@ -97,7 +107,7 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
     {
         while (true)
         {
-            (Assessment Quick, CancellationToken Stop) next;
+            (Assessment Quick, Task Awaited, CancellationToken Stop) next;
             lock (access)
             {
                 if (waiting is not { } wanted)
@@ -109,14 +119,20 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
                 (next, waiting) = (wanted, null);
             }
 
-            Work(next.Quick, loop, next.Stop);
+            Work(next.Quick, loop, next.Awaited, next.Stop);
         }
     }
 
-    private void Work(Assessment quick, Action<Message> loop, CancellationToken stop)
+    private void Work(Assessment quick, Action<Message> loop, Task awaited, CancellationToken stop)
     {
         try
         {
+            Task.WhenAny(awaited, Task.Delay(QuestionsAfter, stop)).Wait(CancellationToken.None);
+            if (stop.IsCancellationRequested)
+            {
+                return;
+            }
+
             using CancellationTokenSource hurry = CancellationTokenSource.CreateLinkedTokenSource(stop);
             hurry.CancelAfter(QuestionsWithin);
             foreach (Assessment step in assessor.InSteps(quick, hurry.Token, stop))

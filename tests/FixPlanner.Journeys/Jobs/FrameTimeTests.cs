@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.CompilerServices;
 using FixPlanner.Files.Logbooks;
 using FixPlanner.Journeys.Screens;
 using FixPlanner.Wizard;
@@ -33,12 +34,6 @@ public sealed class FrameTimeTests(ITestOutputHelper output)
 
         Visit(paths[0], 80, 24, []);
 
-        // Compiled in full before it measures how busy the machine is: cold code would pass for a slow machine.
-        for (int i = 0; i < 200; i++)
-        {
-            Spin();
-        }
-
         List<(string On, double Milliseconds, double Processor)> times = [];
         List<double> spins = [];
         foreach ((int i, string path) in paths.Index())
@@ -70,6 +65,9 @@ public sealed class FrameTimeTests(ITestOutputHelper output)
         Press(Key.D1);
         screen.WaitFor(() => screen.Shell.ScreenId != "choosing");
         Press(Key.D2, Key.F4, Key.F7, Key.N, Key.Y, Key.F7, Key.D2, Key.D3, Key.F4, Key.F9, Key.F8, Key.PageDown, Key.F1);
+
+        // A wizard that was left works on nothing: the next is timed alone, as an owner runs it.
+        Press(Key.Q.WithCtrl);
         return screen.Times;
 
         void Press(params Key[] keys)
@@ -82,6 +80,8 @@ public sealed class FrameTimeTests(ITestOutputHelper output)
         }
     }
 
+    // Compiled in full from the first call: cold code would pass for a slow machine.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double Spin()
     {
         long start = Stopwatch.GetTimestamp();
