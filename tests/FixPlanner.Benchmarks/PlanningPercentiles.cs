@@ -25,6 +25,7 @@ internal static class PlanningPercentiles
         Logbook[] demo = [.. ChanceCars.Demo(pack).Select(d => d.Logbook)];
         BeliefNetwork network = BeliefNetwork.Of(pack);
         Planner planner = new(pack);
+        int[] air = [.. pack.Fixes.Index().Where(f => f.Item.AirWays.Count > 0).Select(f => f.Index)];
         foreach (Logbook car in cars.Take(20))
         {
             Make(car, PlanDepth.Full);
@@ -35,7 +36,9 @@ internal static class PlanningPercentiles
         Row(output, "the same and the next question", cars, car => Make(car, PlanDepth.WithQuestions));
         Row(output, "the same for the demo cars", demo, car => Make(car, PlanDepth.WithQuestions));
         Row(output, "everything, with all draws", [.. cars.Take(40)], car => Make(car, PlanDepth.Full));
-        Row(output, "what if: one fix unticked", cars, WhatIf);
+        Row(output, "what if: one fix ticked", cars, car => WhatIf(car, 0), repeats: 1);
+        Row(output, "what if: a way of the air, demo cars", [.. demo.SelectMany(d => air.Select(f => (d, f)))], x => WhatIf(x.d, x.f), repeats: 1);
+        Row(output, "what if: the same again", [.. demo.SelectMany(d => air.Select(f => (d, f)))], x => WhatIf(x.d, x.f), repeats: 1);
         Sizes(output);
         Judges(output, pack, cars);
 
@@ -45,10 +48,12 @@ internal static class PlanningPercentiles
             planner.Make(s, network.Infer(s), depth);
         }
 
-        void WhatIf(Logbook car)
+        // Beside what the plan holds, as when the owner ticks one more.
+        void WhatIf(Logbook car, int fix)
         {
             Situation s = Situation.Of(pack, car, ChanceCars.Today);
-            planner.Try(s, network.Infer(s), [pack.Fixes[0].Id]);
+            Beliefs beliefs = network.Infer(s);
+            planner.Try(s, beliefs, [.. planner.Make(s, beliefs, PlanDepth.Quick).Plan.Items.Select(i => i.Fix.Id), pack.Fixes[fix].Id]);
         }
     }
 

@@ -27,6 +27,9 @@ public interface ISetPhysics
     /// <returns>Effects that open into formula and inputs; empty when no model touches the set.</returns>
     IReadOnlyList<PlannedEffect> InUnits(Situation situation, IReadOnlyList<Fix> set);
 
+    /// <summary>The same with fewer draws, for a set that is tried between two keys: the first draws of those behind the plan.</summary>
+    ISetPhysics AtOnce => this;
+
     /// <summary>Prepares the margins of one car: quick enough to be asked for many sets between two keys.</summary>
     /// <param name="situation">What is known of the car.</param>
     /// <returns>The margins that a set breaks; empty for a set that breaks none.</returns>

@@ -44,6 +44,9 @@ public enum ShownAs
 /// <param name="IfCause">If its causes are there.</param>
 public sealed record PlannedEffect(string Key, string Title, string Unit, Spread AsBelieved, Spread IfCause)
 {
+    /// <summary>The quantity itself on the car as it is, where a model computes it beside the change; else null.</summary>
+    public Spread? Before { get; init; }
+
     /// <summary>Formula, inputs and source; null when it was not worked out.</summary>
     public FigureOrigin? Origin { get; init; }
 

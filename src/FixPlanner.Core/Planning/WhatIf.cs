@@ -4,6 +4,7 @@ using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Physics.Uncertainty;
 using FixPlanner.Core.Planning.BestSet;
 using FixPlanner.Core.Planning.Draws;
+using FixPlanner.Core.Planning.Recomputing;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Core.Safety;
 
@@ -74,20 +75,23 @@ public sealed record WhatIf(
         return new(p.Points(set), choice.SafetyEur + (p.CentsOf(set) / 100.0), choice.SafetyNumbers.Sum(i => model.Hours[i].Likely) + (p.MinutesOf(set) / 60.0));
     }
 
-    // The vent network drawn in full takes a second or more: a key gets the pack's sums, and the margins at likely values.
+    // A key waits: the models compute both sets in the same first draws as everything else here.
     private static WhatIfChange[] Compared(PlanModel model, Choice choice, Beliefs beliefs, bool[] mine, bool[] theirs)
     {
         bool[][] worlds = model.InOrder(beliefs.DrawWorlds(Draws, MonteCarlo.Seed));
         bool[] onTheCar = [.. model.Fixes.Select(f => choice.Situation.OnTheCar.Contains(f.Id))];
         int[][] sets = [.. new[] { theirs, mine }.Select(set => choice.SafetyNumbers.Concat(Enumerable.Range(0, set.Length).Where(i => set[i])).ToArray())];
         EffectDraws draws = new(model.Effects.Layout, model.Draws, worlds, onTheCar, choice.DragAreas);
-        Dictionary<string, PlannedEffect>[] effects = [.. draws.Of(sets).Select((drawn, k) => PlanSums.OfSet(choice, drawn, [.. sets[k].Select(i => model.Fixes[i])], null, PlanSums.Cooling(drawn)).ToDictionary(e => e.Key))];
+        int[][] beside = [.. sets.Select(set => set.Where(i => model.Physics is null || !CoolingOfSet.Computes(choice.Inputs, model.Fixes[i])).ToArray())];
+        IReadOnlyList<EffectSpread>[] drawn = [.. draws.Of([.. sets, .. beside])];
+        Dictionary<string, PlannedEffect>[] effects = [.. sets.Select((set, k) =>
+            PlanSums.OfSet(choice, drawn[k], [.. set.Select(i => model.Fixes[i])], model.Physics?.AtOnce, PlanSums.Cooling(drawn[sets.Length + k])).ToDictionary(e => e.Key))];
         Spread dragArea = choice.Car.DragAreaSquareMetres;
         List<WhatIfChange> changes = [];
         foreach (PlannedEffect e in effects[0].Values.Concat(effects[1].Values).DistinctBy(e => e.Key))
         {
             Spread Of(int set) => effects[set].GetValueOrDefault(e.Key)?.AsBelieved ?? default;
-            Spread? now = e.Key == EffectNames.Key(EffectOn.Drag) ? dragArea : e.Key == "drag_force_change_at_100_kmh_n" ? dragArea.Scaled(EffectNames.NewtonsPerSquareMetreAt100) : null;
+            Spread? now = e.Key == EffectNames.Key(EffectOn.Drag) ? dragArea : e.Key == "drag_force_change_at_100_kmh_n" ? dragArea.Scaled(EffectNames.NewtonsPerSquareMetreAt100) : e.Before;
             changes.Add(new(e.Key, e.Title, e.Unit, now, Of(0), Of(1)));
             if (e.Key == EffectNames.Key(EffectOn.Drag))
             {

@@ -2,6 +2,8 @@ using FixPlanner.Core.Interview;
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning;
+using FixPlanner.Core.Planning.Recomputing;
+using FixPlanner.Core.Quantities;
 using FixPlanner.Core.Safety;
 using FixPlanner.Tests.Planning;
 
@@ -77,6 +79,32 @@ public class SupposingTests
         Assert.Contains(fast.Set.Gates, g => g.Gate.IsGlass && g.State == GateState.InForce);
         Assert.Contains(SupposedWords.Of(fast), w => w.StartsWith("Safety gate in force: ", StringComparison.Ordinal));
         Assert.NotNull(Supposing.TopSpeed(ShippedPack.Pack, "160 kg").Refusal);
+    }
+
+    [Fact]
+    public void Of_SealsTicked_GlassVentsAndMarginsAreComputedAnewBesideTheCarAsItIs()
+    {
+        Situation lindle = ShippedPack.Demo("lindle");
+        Assessment standing = Assessor.Assess(lindle.Logbook, ShippedPack.Today, PlanDepth.Quick);
+        Supposition ticked = Supposition.None with { Ticks = Supposition.None.Ticks.Add("new-door-seals", true).Add("seal-tail", true).Add("blank-front-opening", true) };
+        Supposed sealedUp = Supposing.Of(standing, ticked);
+        WhatIfChange Change(string key) => sealedUp.Set.Changes.Single(c => c.Key == key);
+
+        // The same models and, but for their number, the same draws as in the plan in full.
+        IReadOnlyList<PlannedEffect> inFull = new CarSetPhysics().InUnits(lindle, [.. sealedUp.Set.Fixes.Select(id => ShippedPack.Pack.Fix(id)!)]);
+        foreach (string key in new[] { "rear_glass_pull_change_n", "air_changes_change_at_80_kmh_per_h", "cooling_margin_change_top_speed_k" })
+        {
+            Spread full = inFull.Single(e => e.Key == key).AsBelieved;
+            Assert.NotNull(Change(key).Now);
+            Assert.InRange(Change(key).Ticked.Likely, full.Likely - (0.25 * (full.High - full.Low)), full.Likely + (0.25 * (full.High - full.Low)));
+        }
+
+        Assert.True(Change("rear_glass_pull_change_n").Ticked.Likely > Change("rear_glass_pull_change_n").Proposed.Likely);
+        Assert.True(Change("cooling_margin_change_top_speed_k").Ticked.Likely < 0);
+        Assert.Contains(sealedUp.Set.Changes, c => c.Key == "drag_area_change_m2" && c.Now is not null);
+        Assert.Contains(sealedUp.Set.Changes, c => c.Key.StartsWith("air_power_change", StringComparison.Ordinal) && c.Now is not null);
+        Assert.Contains(sealedUp.Set.Changes, c => c.Key == "noise_change_dba");
+        Assert.Contains(SupposedWords.Of(sealedUp), w => w.StartsWith("Against it: ", StringComparison.Ordinal) && w.Contains("rear glass", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -37,24 +37,25 @@ public static class SealingAndGlass
         })];
     }
 
-    /// <summary>The same for networks that are solved already, in the same air.</summary>
+    /// <summary>The same for networks that are solved already, in the same air and draws; of the first draws alone it does not say what matters most.</summary>
     internal static GlassAtSpeed Compare(SolvedDraws before, SolvedDraws after, PaneInNetwork pane, LoadAir load)
     {
         LoadAir gusty = load with { Speed = before.Air.AirSpeed, Density = before.Air.Density };
         double peakPa = gusty.PeakPressure.Pascals, area = pane.Pane.Area.SquareMetres;
         DrawnInput outside = DrawnInput.Of(new(OutsideInput, Uncertain.Triangular(pane.OutsideCoefficient)));
-        double[] Cabin(SolvedDraws solved) => SolvedDraws.Each(draw => solved.Coefficient(draw, pane.Compartment, pane.Height));
-        double[] Pull(double[] cabin) => SolvedDraws.Each(draw => (cabin[draw] - outside.Values[draw]) * peakPa * area);
-        double[] Less(double[] one, double[] other) => SolvedDraws.Each(draw => one[draw] - other[draw]);
+        double[] Each(Func<int, double> of) => SolvedDraws.Each(of, after.Count);
+        double[] Cabin(SolvedDraws solved) => Each(draw => solved.Coefficient(draw, pane.Compartment, pane.Height));
+        double[] Pull(double[] cabin) => Each(draw => (cabin[draw] - outside.Values[draw]) * peakPa * area);
+        double[] Less(double[] one, double[] other) => Each(draw => one[draw] - other[draw]);
         (double[] old, double[] now) = (Cabin(before), Cabin(after));
         (double[] pullOld, double[] pullNow) = (Pull(old), Pull(now));
         double[] change = Less(pullNow, pullOld);
         Spread pullBefore = DrawnOutput.Range(pullOld);
-        PropagatedOutput pullAfter = DrawnOutput.Summed([outside, .. before.Inputs.Concat(after.Inputs).Distinct()], pullNow);
-        Spread? share = pullBefore.Low > 0 ? DrawnOutput.Summed([], SolvedDraws.Each(draw => change[draw] / pullOld[draw])).Spread : null;
+        PropagatedOutput pullAfter = DrawnOutput.Summed(after.Count < MonteCarlo.DrawCount ? [] : [outside, .. before.Inputs.Concat(after.Inputs).Distinct()], pullNow);
+        Spread? share = pullBefore.Low > 0 ? DrawnOutput.Summed([], Each(draw => change[draw] / pullOld[draw])).Spread : null;
         return new(
             RoadSpeed.FromMetresPerSecond(before.Air.Speed.MetresPerSecond), DrawnOutput.Range(old), DrawnOutput.Range(now),
-            DrawnOutput.Range(SolvedDraws.Each(draw => old[draw] - outside.Values[draw])), DrawnOutput.Range(Less(now, old)),
+            DrawnOutput.Range(Each(draw => old[draw] - outside.Values[draw])), DrawnOutput.Range(Less(now, old)),
             pullBefore, pullAfter.Spread ?? throw new InvalidOperationException("a solved network always has pressures"), DrawnOutput.Range(change), share, pullAfter.MattersMost);
     }
 }

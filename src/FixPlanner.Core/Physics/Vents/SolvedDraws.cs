@@ -10,14 +10,14 @@ internal sealed class SolvedDraws
     private readonly double[] flows;
     private readonly double[] densities;
 
-    private SolvedDraws(UncertainNetwork network, AirOnCar air, DrawnInput[] inputs)
+    private SolvedDraws(UncertainNetwork network, AirOnCar air, DrawnInput[] inputs, int count)
     {
-        (Network, Air, Inputs) = (network, air, inputs);
+        (Network, Air, Inputs, Count) = (network, air, inputs, count);
         NodeEquations equations = new(network.Likely, air);
         (int nodes, int ways) = (equations.Pressures.Length, equations.Flows.Length);
-        (pressures, flows, densities) = (new double[MonteCarlo.DrawCount * nodes], new double[MonteCarlo.DrawCount * ways], equations.Densities);
+        (pressures, flows, densities) = (new double[count * nodes], new double[count * ways], equations.Densities);
         double[] values = new double[inputs.Length];
-        for (int draw = 0; draw < MonteCarlo.DrawCount; draw++)
+        for (int draw = 0; draw < count; draw++)
         {
             for (int i = 0; i < values.Length; i++)
             {
@@ -40,8 +40,11 @@ internal sealed class SolvedDraws
     /// <summary>The draws of the network's inputs, in their order.</summary>
     public DrawnInput[] Inputs { get; }
 
-    /// <summary>Solves every draw.</summary>
-    public static SolvedDraws Of(UncertainNetwork network, AirOnCar air, InputDraws draws) => new(network, air, [.. network.Inputs.Select(draws.Of)]);
+    /// <summary>How many of the draws are solved: the first ones.</summary>
+    public int Count { get; }
+
+    /// <summary>Solves every draw, or the first ones.</summary>
+    public static SolvedDraws Of(UncertainNetwork network, AirOnCar air, InputDraws draws, int count = MonteCarlo.DrawCount) => new(network, air, [.. network.Inputs.Select(draws.Of)], count);
 
     /// <summary>Pressure coefficient of a compartment at a height.</summary>
     public double Coefficient(int draw, string compartment, Length height)
@@ -69,9 +72,9 @@ internal sealed class SolvedDraws
     }
 
     /// <summary>One value for each draw.</summary>
-    public static double[] Each(Func<int, double> of)
+    public static double[] Each(Func<int, double> of, int count = MonteCarlo.DrawCount)
     {
-        double[] values = new double[MonteCarlo.DrawCount];
+        double[] values = new double[count];
         for (int draw = 0; draw < values.Length; draw++)
         {
             values[draw] = of(draw);

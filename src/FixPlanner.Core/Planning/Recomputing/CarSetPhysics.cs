@@ -15,6 +15,11 @@ public sealed class CarSetPhysics : ISetPhysics
 {
     internal const string PullKey = "rear_glass_pull_change_n";
 
+    private int Draws { get; init; } = MonteCarlo.DrawCount;
+
+    /// <inheritdoc/>
+    public ISetPhysics AtOnce => new CarSetPhysics { Draws = WhatIf.Draws };
+
     /// <inheritdoc/>
     public IReadOnlyDictionary<EffectOn, Spread> Changes(Situation situation, IReadOnlyList<Fix> set)
     {
@@ -50,11 +55,11 @@ public sealed class CarSetPhysics : ISetPhysics
         {
             GlassAtSpeed glass = Glass(car, set);
             Spread pull = glass.ChangeNewtons;
-            effects.Add(new(PullKey, $"pull on the rear glass at {glass.Speed.KilometresPerHour:0} km/h in a gust", "N", pull, pull) { Origin = car.Vents.Origin("sealing-and-glass"), MattersMost = glass.MattersMost });
+            effects.Add(new(PullKey, $"pull on the rear glass at {glass.Speed.KilometresPerHour:0} km/h in a gust", "N", pull, pull) { Origin = car.Vents.Origin("sealing-and-glass"), MattersMost = glass.MattersMost, Before = glass.PullNewtonsBefore });
             effects.Add(FreshAir(car, set));
         }
 
-        return [.. effects, .. CoolingOfSet.Changes(car, set)];
+        return [.. effects, .. CoolingOfSet.Changes(car, set, Draws)];
     }
 
     /// <inheritdoc/>
@@ -66,15 +71,15 @@ public sealed class CarSetPhysics : ISetPhysics
 
     private static UncertainNetwork With(CarInputs car, IReadOnlyList<Fix> set) => car.Vents.Networks.With(AirWays.Of(set));
 
-    private static GlassAtSpeed Glass(CarInputs car, IReadOnlyList<Fix> set) =>
-        car.Vents.Networks.Glass(With(car, set), PaneInNetwork.RearGlass(car.Glass.Pane, car.Vents.Facts.Tail), car.SpeedsKmh[^1]);
+    private GlassAtSpeed Glass(CarInputs car, IReadOnlyList<Fix> set) =>
+        car.Vents.Networks.Glass(With(car, set), PaneInNetwork.RearGlass(car.Glass.Pane, car.Vents.Facts.Tail), car.SpeedsKmh[^1], Draws);
 
-    private static PlannedEffect FreshAir(CarInputs car, IReadOnlyList<Fix> set)
+    private PlannedEffect FreshAir(CarInputs car, IReadOnlyList<Fix> set)
     {
         Triangle volume = car.BodyStyle == "forward-control van" ? new(4, 5.5, 7.5) : new(2.2, 2.8, 3.6);
-        PropagatedOutput change = car.Vents.Networks.FreshAir(With(car, set), volume);
+        PropagatedOutput change = car.Vents.Networks.FreshAir(With(car, set), volume, Draws);
         Spread perHour = change.Spread ?? default;
         FigureInput cabin = new("cabin_volume_m3", "volume of the cabin", "m3", volume, "usual for such a body, from memory", false);
-        return new("air_changes_change_at_80_kmh_per_h", "air changes of the cabin at 80 km/h, windows shut", "1/h", perHour, perHour) { Origin = car.Vents.Origin("cabin-vents", cabin), MattersMost = change.MattersMost };
+        return new("air_changes_change_at_80_kmh_per_h", "air changes of the cabin at 80 km/h, windows shut", "1/h", perHour, perHour) { Origin = car.Vents.Origin("cabin-vents", cabin), MattersMost = change.MattersMost, Before = car.Vents.Networks.AirChanges(volume, Draws) };
     }
 }

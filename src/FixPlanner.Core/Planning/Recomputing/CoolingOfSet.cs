@@ -1,6 +1,7 @@
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks.Estimates;
 using FixPlanner.Core.Physics.Catalogue;
+using FixPlanner.Core.Physics.Uncertainty;
 using FixPlanner.Core.Physics.Vents;
 using FixPlanner.Core.Quantities;
 using FixPlanner.Core.Safety.Figures;
@@ -21,14 +22,14 @@ internal static class CoolingOfSet
         car.AirCooled == false && car.PowerPlanned is not null && fix.AirWays.Any(w => w.Opening is OldCarVents.BayIn or OldCarVents.BayOut or OldCarVents.BonnetRearGap);
 
     /// <summary>The changes of the margin; none when the set does not touch those ways, or the car is not known to be water-cooled with a known power.</summary>
-    public static IEnumerable<PlannedEffect> Changes(CarInputs car, IReadOnlyList<Fix> set)
+    public static IEnumerable<PlannedEffect> Changes(CarInputs car, IReadOnlyList<Fix> set, int draws = MonteCarlo.DrawCount)
     {
         if (!set.Any(f => Computes(car, f)))
         {
             yield break;
         }
 
-        (string Name, GivenInput Value)[] work = [.. Work(car, set)];
+        (string Name, GivenInput Value)[] work = [.. Work(car, set, draws)];
         foreach (CoolingSituationOfCar situation in CoolingFigures.Situations(car))
         {
             Dictionary<string, GivenInput> given = CoolingFigures.Given(car, situation);
@@ -37,14 +38,15 @@ internal static class CoolingOfSet
                 given[name] = value;
             }
 
-            if (ModelFigures.Run(situation.Model, given)?.Of("margin_change_k", situation.Key, "{0}") is { } change)
+            ModelFigures? run = ModelFigures.Run(situation.Model, given);
+            if (run?.Of("margin_change_k", situation.Key, "{0}") is { } change)
             {
-                yield return new(situation.Key, situation.Title, "K", change.Range, change.Range) { Origin = change.Origin, MattersMost = change.MattersMost };
+                yield return new(situation.Key, situation.Title, "K", change.Range, change.Range) { Origin = change.Origin, MattersMost = change.MattersMost, Before = run.Range("margin_unblanked_k") };
             }
         }
     }
 
-    private static IEnumerable<(string Name, GivenInput Value)> Work(CarInputs car, IReadOnlyList<Fix> set)
+    private static IEnumerable<(string Name, GivenInput Value)> Work(CarInputs car, IReadOnlyList<Fix> set, int draws)
     {
         if (On(OldCarVents.BayIn, set) is { Length: > 0 } into)
         {
@@ -60,7 +62,7 @@ internal static class CoolingOfSet
             yield return ("way_out_percent", new(new(Open(left.Low), Open(left.Likely), Open(left.High)), "what the set leaves of the way out", false));
         }
 
-        if (On(OldCarVents.BonnetRearGap, set) is { Length: > 0 } gap && car.Vents.Networks.RamLeft(gap) is { } ram)
+        if (On(OldCarVents.BonnetRearGap, set) is { Length: > 0 } gap && car.Vents.Networks.RamLeft(gap, draws) is { } ram)
         {
             yield return ("ram_percent", new(ram.Scaled(100), "pressure from inlet to bay, after over before, from the vent network", false));
         }
