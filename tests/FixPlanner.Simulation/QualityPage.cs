@@ -6,18 +6,18 @@ namespace FixPlanner.Simulation;
 /// <summary>The tables of docs/theory/diagnosis-quality.md.</summary>
 internal static class QualityPage
 {
-    public static string Of(IReadOnlyList<Quality> worlds, int cars, int seed)
+    public static string Of(IReadOnlyList<Quality> worlds, int seed)
     {
         StringBuilder page = new();
         void Line(FormattableString line) => page.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
-        Line($"{cars} cars for each world, seed {seed}.");
+        Line($"Seed {seed}.");
         Line($"");
-        Line($"| world | plan value against asking everything | by the beliefs after everything | gain of the answers against asking everything | questions | of all | effort | fixed order, as many questions | main cause first | in the first three | the same, everything asked | top cause is there |");
-        Line($"|---|---|---|---|---|---|---|---|---|---|---|---|");
+        Line($"| world | cars | plan value against asking everything | by the beliefs after everything | gain of the answers against asking everything | questions | of all | effort | fixed order, as many questions | main cause first | in the first three | the same, everything asked | top cause is there |");
+        Line($"|---|---|---|---|---|---|---|---|---|---|---|---|---|");
         foreach (Quality q in worlds)
         {
             CarOutcome[] main = [.. q.Cars.Where(c => c.PlaceOfMain is not null)];
-            Line($"| {q.World.Name} | {Share(q.ShareOfEverything)} | {Share(q.ShareAsBelieved)} | {Share(q.ShareOfGain)} | {q.Cars.Average(c => c.Asked):0.0} of {q.Cars.Average(c => c.AskedInFull):0} | {Share(q.ShareOfQuestions)} | {100 * q.Cars.Sum(c => c.Minutes) / q.Cars.Sum(c => c.MinutesInFull):0} % | {Share(Ratio.Of(q.Cars, c => c.FixedOrder, c => c.Everything))} | {Percent(main, c => c.PlaceOfMain == 1)} | {Percent(main, c => c.PlaceOfMain <= 3)} | {Percent(main, c => c.PlaceInFull == 1)}, {Percent(main, c => c.PlaceInFull <= 3)} | {Percent(q.Cars, c => c.TopIsThere)} |");
+            Line($"| {q.World.Name} | {q.Cars.Count} | {Share(q.ShareOfEverything)} | {Share(q.ShareAsBelieved)} | {Share(q.ShareOfGain)} | {q.Cars.Average(c => c.Asked):0.0} of {q.Cars.Average(c => c.AskedInFull):0} | {Share(q.ShareOfQuestions)} | {100 * q.Cars.Sum(c => c.Minutes) / q.Cars.Sum(c => c.MinutesInFull):0} % | {Share(Ratio.Of(q.Cars, c => c.FixedOrder, c => c.Everything))} | {Percent(main, c => c.PlaceOfMain == 1)} | {Percent(main, c => c.PlaceOfMain <= 3)} | {Percent(main, c => c.PlaceInFull == 1)}, {Percent(main, c => c.PlaceInFull <= 3)} | {Percent(q.Cars, c => c.TopIsThere)} |");
         }
 
         Line($"");
