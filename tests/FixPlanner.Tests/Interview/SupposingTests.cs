@@ -92,7 +92,7 @@ public class SupposingTests
 
         // The same models and, but for their number, the same draws as in the plan in full.
         IReadOnlyList<PlannedEffect> inFull = new CarSetPhysics().InUnits(lindle, [.. sealedUp.Set.Fixes.Select(id => ShippedPack.Pack.Fix(id)!)]);
-        foreach (string key in new[] { "rear_glass_pull_change_n", "air_changes_change_at_80_kmh_per_h", "cooling_margin_change_top_speed_k" })
+        foreach (string key in new[] { "rear_glass_pull_change_n", "air_changes_change_at_80_kmh_per_h", "cooling_margin_change_k" })
         {
             Spread full = inFull.Single(e => e.Key == key).AsBelieved;
             Assert.NotNull(Change(key).Now);
@@ -100,7 +100,7 @@ public class SupposingTests
         }
 
         Assert.True(Change("rear_glass_pull_change_n").Ticked.Likely > Change("rear_glass_pull_change_n").Proposed.Likely);
-        Assert.True(Change("cooling_margin_change_top_speed_k").Ticked.Likely < 0);
+        Assert.True(Change("cooling_margin_change_k").Ticked.Likely < 0);
         Assert.Contains(sealedUp.Set.Changes, c => c.Key == "drag_area_change_m2" && c.Now is not null);
         Assert.Contains(sealedUp.Set.Changes, c => c.Key.StartsWith("air_power_change", StringComparison.Ordinal) && c.Now is not null);
         Assert.Contains(sealedUp.Set.Changes, c => c.Key == "noise_change_dba");
