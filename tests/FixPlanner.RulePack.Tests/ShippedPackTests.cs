@@ -19,16 +19,17 @@ public class ShippedPackTests
     {
         KnowledgePack pack = ShippedPack.Pack;
 
+        // What was brought along at the beginning; who adds a rule need not count here.
         Assert.Equal(24, pack.Zones.Count);
         Assert.InRange(pack.Facts.Count, 68, int.MaxValue);
         Assert.Equal(6, pack.BodyTemplates.Count);
-        Assert.Equal(153, pack.Observations.Count);
-        Assert.Equal(473, pack.Observations.Sum(observation => observation.Answers.Count));
-        Assert.Equal(74, pack.Mechanisms.Count);
-        Assert.Equal(112, pack.Fixes.Count);
+        Assert.InRange(pack.Observations.Count, 153, int.MaxValue);
+        Assert.InRange(pack.Observations.Sum(observation => observation.Answers.Count), 473, int.MaxValue);
+        Assert.InRange(pack.Mechanisms.Count, 74, int.MaxValue);
+        Assert.InRange(pack.Fixes.Count, 112, int.MaxValue);
         Assert.Equal(27, pack.Gates.Count);
-        Assert.Equal(74, pack.Sources.Count);
-        Assert.Equal(20, pack.Disappointments.Count);
+        Assert.InRange(pack.Sources.Count, 74, int.MaxValue);
+        Assert.InRange(pack.Disappointments.Count, 20, int.MaxValue);
     }
 
     [Fact]
