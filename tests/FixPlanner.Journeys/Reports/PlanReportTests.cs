@@ -49,6 +49,13 @@ public sealed partial class PlanReportTests
         Assert.All(cards, c => Assert.All((string[])["Law: ", "Tools: ", "Cost: ", "How to check: ", "How well tried: "], part => Assert.Contains(part, c, StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [InlineData("text")]
+    [InlineData("markdown")]
+    [InlineData("html")]
+    public void No_paper_shows_the_name_of_an_input_where_plain_words_belong(string format) =>
+        Assert.All((string[])["lindle", "marram", "pennock"], car => Assert.DoesNotMatch("stated_effect|chance_of_", PlanCommand.Written(DemoReports.Of(car), format)));
+
     [Fact]
     public void A_stop_stands_before_every_line_of_the_plan()
     {
