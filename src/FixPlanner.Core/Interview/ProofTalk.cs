@@ -90,7 +90,8 @@ internal sealed class ProofTalk(KnowledgePack pack, DateOnly today)
         ProofKind kind = ProofKind.Find(reading.Kind)!;
         int next = reading.Values.Count;
         string side = UsualOrder[next % UsualOrder.Length] == 'A' ? "before" : "after";
-        string so = ProofResult.Of(reading) is { } result ? $" So far: {result.Verdict.Key()}. {result.Sentence} {result.MoreNeeded} {string.Join(" ", result.Warnings)}".TrimEnd() : string.Concat(GaugeWords.Of(reading, s).Select(line => " " + line));
+        string verdict = ProofResult.Of(reading) is { } result ? $" So far: {result.Verdict.Key()}. {result.Sentence} {result.MoreNeeded} {string.Join(" ", result.Warnings)}".TrimEnd() : "";
+        string so = verdict + string.Concat(GaugeWords.Of(reading, s).Select(line => " " + line));
         string place = reading.Place is { } where ? $", {where}" : "";
         return new(key, Heading, $"{kind.Title}{place}, value {next + 1}: without ('before') or with the change ('after')?{so}", $"Changes from {VerdictWords.Number(kind.Worthwhile)} {kind.Unit} up are sought, of which {VerdictWords.Number(kind.InstrumentError)} may be the instrument; {kind.Basis}.", $"{kind.How} It does not see: {Lower(kind.DoesNotSee)}", [])
         {

@@ -39,11 +39,8 @@ public static class ReadingWords
         {
             said.Add($"{kept.Verdict}: {kept.On} {VerdictWords.Number(kept.Estimate)} (95 %: {VerdictWords.Number(kept.Low)} to {VerdictWords.Number(kept.High)}).");
         }
-        else
-        {
-            said.AddRange(GaugeWords.Of(reading, s));
-        }
 
+        said.AddRange(GaugeWords.Of(reading, s));
         if (MeasuredEffect.WhyNoBelief(reading, s) is { Length: > 0 } why)
         {
             said.Add($"It moves no belief: {why}.");

@@ -32,10 +32,19 @@ public static class GaugeWords
             return [];
         }
 
-        PressureReading[] values = [.. ProofResult.Typed(reading, ProofKind.PressureCoefficient)
+        return [.. ProofResult.Typed(reading, ProofKind.PressureCoefficient)
+            .GroupBy(value => value.After).OrderBy(side => side.Key)
+            .SelectMany(side => Said([.. side], reading.Place, s).Select((line, i) => i > 0 || side.Key is not { } after ? line : $"{(after ? "With the change" : "Without the change")}: {char.ToLowerInvariant(line[0])}{line[1..]}"))
+            .Distinct()];
+    }
+
+    // Values of one state of the car.
+    private static List<string> Said(IEnumerable<ProofValue> typed, string? place, Situation s)
+    {
+        PressureReading[] values = [.. typed
             .Select(value => new PressureReading(AirSpeed.FromMetresPerSecond(value.With!.Value.BaseValue), PressureDifference.FromPascals(value.Value.BaseValue)))
             .Where(value => value.Speed.MetresPerSecond > 0)];
-        return values.Length == 0 ? [] : reading.Place switch
+        return values.Length == 0 ? [] : place switch
         {
             Glass => Pull(values, s),
             Vent => [Way(values)],

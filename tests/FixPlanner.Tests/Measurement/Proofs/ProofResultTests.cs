@@ -1,6 +1,7 @@
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Measurement.Comparing;
 using FixPlanner.Core.Measurement.Proofs;
+using FixPlanner.Tests.Measurement.Learning;
 
 namespace FixPlanner.Tests.Measurement.Proofs;
 
@@ -63,6 +64,15 @@ public sealed class ProofResultTests
     {
         Reading reading = Reading("ride_height", "before 203 mm against 200 mm", "after 200 mm against 200 mm", "after 201 mm against 200 mm", "before 204 mm against 200 mm") with { AxleRate = "60 N/mm" };
         Assert.Equal(-3 * 60, ProofResult.Of(reading)!.Change.Estimate, 6);
+    }
+
+    [Fact]
+    public void GaugeWords_OfBothSides_KeepThemApart()
+    {
+        Reading reading = Reading("pressure", "before 8 mm water at 60 km/h", "after -9 mm water at 60 km/h", "before 14 mm water at 80 km/h", "after -15 mm water at 80 km/h") with { Place = GaugeWords.Vent };
+        Situation s = Situation.Of(Packs.OneCause, new(), new(2026, 6, 1));
+        Assert.Equal(["Without the change: takes air in at every speed at which the gauge can tell.", "With the change: lets air out at every speed at which the gauge can tell."], GaugeWords.Of(reading, s));
+        Assert.Equal(["Takes air in at every speed at which the gauge can tell."], GaugeWords.Of(reading with { Values = ["8 mm water at 60 km/h", "14 mm water at 80 km/h"] }, s));
     }
 
     private static Reading Reading(string kind, params string[] values) => new(kind, null, [], "lip", null) { Values = values };
