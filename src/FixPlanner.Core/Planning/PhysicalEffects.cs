@@ -26,6 +26,13 @@ internal sealed class PhysicalEffects(CarInputs car, double[] dragAreas)
 
     private static readonly Factor Step = new(new("rise_share_for_a_step", "share of the rise over the air that one step of cooling takes away", "", CoolingFigures.RiseShareForAStep, "judgement", false));
 
+    // Factors of the car, drawn and ranked once for all lines.
+    private readonly Lazy<Factor> dragArea = new(() => new(Input("drag_area_m2", "drag area of the car", "m2", car.DragArea), dragAreas));
+    private readonly Lazy<Factor> mass = new(() => new(Input("mass_kg", "mass as driven", "kg", car.Mass)));
+    private readonly Lazy<Factor> rolling = new(() => new(Input("rolling_state", "rolling of the tyres over that of sound radials", "", car.Shared()["rolling_state"])));
+    private readonly Lazy<Factor> frontalArea = new(() => new(Input("frontal_area_m2", "frontal area", "m2", car.FrontalArea)));
+    private readonly Lazy<(CoolingSituationOfCar Situation, Factor Rise)[]> rises = new(() => Rises(car));
+
     // A plan is written several times while its draws go on: what follows from an effect is worked out once.
     private readonly Dictionary<EffectSpread, PlannedEffect[]> made = new(ReferenceEqualityComparer.Instance);
 
@@ -81,8 +88,7 @@ internal sealed class PhysicalEffects(CarInputs car, double[] dragAreas)
 
     private PlannedEffect OfTopSpeed(Product drag, double kmh)
     {
-        Factor area = new(new("drag_area_m2", "drag area of the car", "m2", car.DragArea.Range, car.DragArea.From, car.DragArea.Known), dragAreas);
-        Factor mass = new(Input("mass_kg", "mass as driven", "kg", car.Mass)), rolling = new(Input("rolling_state", "rolling of the tyres over that of sound radials", "", car.Shared()["rolling_state"]));
+        (Factor area, Factor mass, Factor rolling) = (dragArea.Value, this.mass.Value, this.rolling.Value);
         RoadDay day = RoadDay.Calm(AirDensity.FromKilogramsPerCubicMetre(1.2));
         double PerSquareMetre(int d)
         {
@@ -102,18 +108,22 @@ internal sealed class PhysicalEffects(CarInputs car, double[] dragAreas)
 
     private PlannedEffect OfLift(Product lift, string axle)
     {
-        Factor area = new(Input("frontal_area_m2", "frontal area", "m2", car.FrontalArea));
+        Factor area = frontalArea.Value;
         return lift.Times(d => -EffectNames.NewtonsPerSquareMetreAt100 * area[d], "axle-unloading", $"{axle}_axle_load_change_at_100_kmh_n", $"load on the {axle} axle at 100 km/h (plus presses down)", "N", area);
     }
 
     private IEnumerable<PlannedEffect> OfCooling(Product steps)
     {
-        foreach ((CoolingSituationOfCar situation, Spread rise) in CoolingFigures.Rises(car))
+        foreach ((CoolingSituationOfCar situation, Factor rise) in rises.Value)
         {
-            Factor over = new(new($"rise_{situation.Id}_k", $"rise of coolant or fins over the air, {situation.Words}", "K", new(rise.Low, rise.Likely, rise.High), $"calc {situation.Model}", false));
-            yield return steps.Times(d => Step[d] * over[d], situation.Model, situation.Key, situation.Title, "K", Step, over);
+            yield return steps.Times(d => Step[d] * rise[d], situation.Model, situation.Key, situation.Title, "K", Step, rise);
         }
     }
+
+    private static (CoolingSituationOfCar Situation, Factor Rise)[] Rises(CarInputs car) =>
+    [
+        .. CoolingFigures.Rises(car).Select(x => (x.Situation, new Factor(new($"rise_{x.Situation.Id}_k", $"rise of coolant or fins over the air, {x.Situation.Words}", "K", new(x.Rise.Low, x.Rise.Likely, x.Rise.High), $"calc {x.Situation.Model}", false)))),
+    ];
 
     private static FigureInput Input(string name, string meaning, string unit, GivenInput given) => new(name, meaning, unit, given.Range, given.From, given.Known);
 
@@ -131,6 +141,7 @@ internal sealed class PhysicalEffects(CarInputs car, double[] dragAreas)
     private sealed class Product(EffectSpread effect, PlannedEffect own)
     {
         private readonly FigureInput change = new(own.Key, own.Title, own.Unit, new(own.IfCause.Low, own.IfCause.Likely, own.IfCause.High), "this plan's own range of it", true);
+        private readonly DrawnInput drawn = DrawnInput.Of(own.Key, effect.IfCauseDraws);
 
         /// <summary>Times a number that is known.</summary>
         public PlannedEffect Times(double factor, string model, string key, string title, string unit) =>
@@ -145,7 +156,7 @@ internal sealed class PhysicalEffects(CarInputs car, double[] dragAreas)
         {
             double[] Drawn(double[] draws) => [.. draws.Select((draw, d) => held(d, draw * factor(d)))];
             double[] there = Drawn(effect.IfCauseDraws);
-            string? most = there.Length == MonteCarlo.DrawCount ? DrawnOutput.Summed([DrawnInput.Of(change.Name, effect.IfCauseDraws), .. of.Select(f => f.Drawn)], there).MattersMost : change.Name;
+            string? most = there.Length == MonteCarlo.DrawCount ? DrawnOutput.Summed([drawn, .. of.Select(f => f.Drawn)], there).MattersMost : change.Name;
             return Made(model, key, title, unit, Spread.OfDraws(Drawn(effect.BelievedDraws)), Spread.OfDraws(there), most, [.. of.Select(f => f.Input)]);
         }
 
