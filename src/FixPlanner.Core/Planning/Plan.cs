@@ -105,7 +105,10 @@ public sealed record PlanItem(
 /// <param name="Points">Expected points; below zero when its time is worth more elsewhere.</param>
 /// <param name="ChanceOfBetter">Chance that it shows an improvement beyond two standard errors.</param>
 /// <param name="ChanceOfWorse">Chance that it shows a worsening beyond two standard errors.</param>
-public sealed record TrialOdds(double Points, double ChanceOfBetter, double ChanceOfWorse);
+/// <param name="StandardError">Standard error of what it shows, in <paramref name="Unit"/>.</param>
+/// <param name="Unit">Unit; empty for a coefficient.</param>
+/// <param name="NoiseFrom">Where the standard error comes from, in plain words.</param>
+public sealed record TrialOdds(double Points, double ChanceOfBetter, double ChanceOfWorse, double StandardError, string Unit, string NoiseFrom);
 
 /// <summary>Why a fix is not in the plan.</summary>
 public enum LeftOutWhy

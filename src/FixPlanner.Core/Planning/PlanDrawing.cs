@@ -13,7 +13,7 @@ namespace FixPlanner.Core.Planning;
 internal sealed class PlanDrawing
 {
     private readonly Dictionary<int, IReadOnlyList<EffectSpread>> byFix = [];
-    private readonly Dictionary<int, TrialValue> trials = [];
+    private readonly Dictionary<int, TrialOdds> trials = [];
     private readonly bool[][] worlds;
 
     private PlanDrawing(SetRobustness robustness, bool[][] worlds, MoneyDraws money, IReadOnlyList<EffectSpread> whole) =>
@@ -35,7 +35,7 @@ internal sealed class PlanDrawing
     public IReadOnlyList<EffectSpread> Of(int fix) => byFix[fix];
 
     /// <summary>What the trial of a chosen fix is worth, or null when that cannot be said.</summary>
-    public TrialValue? Trial(int fix) => trials.GetValueOrDefault(fix);
+    public TrialOdds? Trial(int fix) => trials.GetValueOrDefault(fix);
 
     /// <summary>Ranges of effects and money for a choice; nothing is drawn yet of how well its set stands.</summary>
     public static PlanDrawing Begin(PlanModel model, Choice choice, Beliefs beliefs)
@@ -64,10 +64,11 @@ internal sealed class PlanDrawing
         TrialWorth worth = new(model.Effects.Layout, model.Draws, worlds, choice.Working(), choice.Worth, choice.Belief);
         foreach (int fix in choice.Chosen)
         {
-            if (model.Fixes[fix].Trial is { Shows: { } on } trial && TrialNoise.StandardError(trial, model.Pack.Scales) is { } error)
+            if (model.Fixes[fix].Trial is { Shows: { } on } trial && TrialNoise.Of(trial, model.Pack.Scales, choice.Inputs.FrontalArea.Range.Likely) is { } noise)
             {
-                double inTable = on == EffectOn.Drag ? 100 * error / choice.Car.DragAreaSquareMetres.Likely : error;
-                trials[fix] = worth.Of(new(fix, on, inTable, (int)Math.Round(trial.CostEur * 100), (int)Math.Round(trial.Hours * 60)), choice.Answer.Points);
+                double inTable = on == EffectOn.Drag ? 100 * noise.StandardError / choice.Car.DragAreaSquareMetres.Likely : noise.StandardError;
+                TrialValue value = worth.Of(new(fix, on, inTable, (int)Math.Round(trial.CostEur * 100), (int)Math.Round(trial.Hours * 60)), choice.Answer.Points);
+                trials[fix] = new(value.Points, value.ChanceOfBetter, value.ChanceOfWorse, noise.StandardError, EffectNames.Unit(on), noise.From);
             }
         }
     }

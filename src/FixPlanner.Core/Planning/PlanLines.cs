@@ -39,7 +39,7 @@ internal sealed class PlanLines(PlanModel model, Choice choice, Beliefs beliefs,
         {
             InBestSetShareError = drawing is null || forGate is not null ? null : drawing.Robustness.ShareError(number),
             Points = points,
-            Trial = drawing?.Trial(number) is { } trial ? new(trial.Points, trial.ChanceOfBetter, trial.ChanceOfWorse) : null,
+            Trial = drawing?.Trial(number),
         };
     }
 

@@ -112,7 +112,7 @@ internal static class JobCard
 
     // What it is worth to try before the lasting work, and what the trial is likely to show.
     private static string Odds(PlanItem item) => item.Trial is { } odds
-        ? $"; worth {Shown.Number(odds.Points)} points beforehand; it shows better in {Shown.Percent(odds.ChanceOfBetter)} and worse in {Shown.Percent(odds.ChanceOfWorse)} of the draws, else nothing that can be told from noise"
+        ? $"; worth {Shown.Number(odds.Points)} points beforehand; it shows better in {Shown.Percent(odds.ChanceOfBetter)} and worse in {Shown.Percent(odds.ChanceOfWorse)} of the draws, else nothing that can be told from noise (standard error {Shown.Number(odds.StandardError)}{(odds.Unit.Length > 0 ? $" {odds.Unit}" : "")}: {odds.NoiseFrom})"
         : "";
 
     private static string Because(KnowledgePack pack, PlanReason reason)

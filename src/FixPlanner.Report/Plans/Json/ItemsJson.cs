@@ -29,6 +29,8 @@ internal static class ItemsJson
             json.Number("points", odds.Points);
             json.Number("chance_of_better", odds.ChanceOfBetter);
             json.Number("chance_of_worse", odds.ChanceOfWorse);
+            json.Number("standard_error", odds.StandardError);
+            json.WriteString("noise_from", odds.NoiseFrom);
         });
         json.Number("in_best_set_share_error", i.InBestSetShareError);
         json.WriteString("effects_from", Prose.Plain(i.Fix.EffectsBasis.Text));
