@@ -1,5 +1,6 @@
 using FixPlanner.Core.Knowledge;
 using FixPlanner.Core.Logbooks;
+using FixPlanner.Core.Safety;
 
 namespace FixPlanner.Core.Interview;
 
@@ -85,12 +86,18 @@ internal sealed class QuestionBook(KnowledgePack pack)
             Trap = o.Trap,
             Zone = zone,
             When = o.When,
-            Cautions = Cautions(o),
+            Cautions = [.. Standstill(o, s), .. Cautions(o)],
             Current = answer is null ? last?.Not is { } not ? Words.Of(not) : null : answer + doubt,
             CurrentChoice = last?.Answer,
             CurrentNot = last?.Not,
         };
     }
+
+    // While a stop is in force nobody is sent on a drive; what is known from drives before it may still be told.
+    private static IEnumerable<string> Standstill(Observation o, Situation s) =>
+        o.When is LookWhen.Parked or LookWhen.Workshop ? []
+            : GateCheck.All(s, PlannedUse.Of(s)).Where(g => g.Gate.Level == GateLevel.Stop && g.State == GateState.InForce)
+                .Select(g => $"STOP is in force ({g.Gate.Title}): the car stays where it is until that is settled. Answer only from drives before it.");
 
     private static List<string> Cautions(Observation o)
     {

@@ -68,7 +68,7 @@ public sealed class WhatIfTests
         using OpenLogbook book = OpenLogbook.Open(files.Copy("lindle"), JobFiles.Pack, out _)!;
         using Screen screen = new(new WizardProgram(book, JobFiles.Pack, JobFiles.Today));
         Logbook before = book.Logbook;
-        screen.Press(Key.F9, new Key('w'));
+        screen.Press(Key.F9, new Key('i'));
         Assert.Contains("This is the proposed set.", screen.Text, StringComparison.Ordinal);
         screen.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorRight);
         Assert.Contains("Your set brings", screen.Text, StringComparison.Ordinal);

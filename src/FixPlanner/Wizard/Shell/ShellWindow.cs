@@ -56,6 +56,9 @@ internal sealed class ShellWindow : Runnable, IStage
     /// <summary>The key table in force now: the window's keys, the step's, the screen's.</summary>
     public IReadOnlyList<KeyRow> Keys => [.. ShellKeys.Table, .. frame.Keys, .. frame.Screen.Keys];
 
+    /// <summary>The letters that do something with the row in focus; none of them may be a key of the table.</summary>
+    public IReadOnlyList<Key> RowKeys => frame.Screen is ListModel list ? [.. list.RowKeys.Select(k => new Key(k.Key))] : [];
+
     /// <summary>Which screen is shown.</summary>
     public string ScreenId => frame.Screen.Id;
 

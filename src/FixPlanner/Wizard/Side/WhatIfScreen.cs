@@ -16,7 +16,7 @@ internal sealed class WhatIfScreen : ISideScreen
 
     public Section From => Section.Plan;
 
-    public KeyRow Opener { get; } = new(new Key('w'), "w", "what if", new OpenSide(WhatIfView.Id));
+    public KeyRow Opener { get; } = new(new Key('i'), "i", "what if", new OpenSide(WhatIfView.Id));
 
     public void Open(Workbench bench)
     {
