@@ -13,7 +13,7 @@ public sealed class LogbookReader
     private const int NewestVersion = 1;
     private static readonly Dictionary<string, WorkState> States = Enum.GetValues<WorkState>().ToDictionary(s => s.ToString().ToLowerInvariant());
     private static readonly Dictionary<string, Skill> Skills = Enum.GetValues<Skill>().ToDictionary(s => s.ToString().ToLowerInvariant());
-    private static readonly string[] Weather = ["wind", "temperature", "humidity", "road"];
+    internal static readonly string[] Weather = ["wind", "temperature", "humidity", "road"];
     private readonly KnowledgePack pack;
     private readonly ProblemList problems = new();
     private readonly FactReader facts;

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using FixPlanner.Core.Knowledge;
+using FixPlanner.Files.Logbooks;
 
 namespace FixPlanner.Files.Schemas;
 
@@ -13,11 +14,13 @@ internal static class RoundSchema
         .Need("id", Shape.Text("Its name.", "first-look"))
         .May("date", LogbookSchema.Day())
         .May("fitted", LogbookSchema.FixList("What was on the car that day."))
-        .May("weather", Shape.Map("The weather, in your own words.", Shape.Text("What it was.")))
+        .May("weather", Weather())
         .May("facts", LogbookSchema.Facts(pack, FactScope.State, new("What held that day.")))
         .May("findings", Shape.List("What was found.", Finding(pack)))
         .May("note", Shape.Text("A note."))
         .Done();
+
+    private static JsonObject Weather() => LogbookReader.Weather.Aggregate(new KeyGroup("The weather, in your own words."), (group, key) => group.May(key, Shape.Text("What it was."))).Done();
 
     private static JsonObject Finding(KnowledgePack pack)
     {

@@ -81,13 +81,13 @@ public static class CoolingModels
             FanPressure = PressureDifference.FromPascals(values["fan_pressure_pa"]),
             FanFreeFlow = VolumeFlow.FromCubicMetresPerSecond(values["fan_flow_m3_per_s"]),
         };
-        if (TooFast(open, values) is { } reason)
+        double blanked = values["blanked_percent"] / 100, way = values["way_out_percent"] / 100, ram = values["ram_percent"] / 100;
+        CoolingPath worked = open with { BlankedShare = blanked, ExitLoss = Math.Min(20, open.ExitLoss / (way * way)), PressureCoefficientDifference = Math.Min(1.2, open.PressureCoefficientDifference * ram) };
+        if ((TooFast(open, values) ?? TooFast(worked, values)) is { } reason)
         {
             return ModelAnswer.ThatIsImpossible(reason);
         }
 
-        double blanked = values["blanked_percent"] / 100, way = values["way_out_percent"] / 100, ram = values["ram_percent"] / 100;
-        CoolingPath worked = open with { BlankedShare = blanked, ExitLoss = Math.Min(20, open.ExitLoss / (way * way)), PressureCoefficientDifference = Math.Min(1.2, open.PressureCoefficientDifference * ram) };
         Radiator core = new()
         {
             ConductanceAtSixMetresPerSecond = Conductance.FromWattsPerKelvin(values["core_conductance_w_per_k"]),
