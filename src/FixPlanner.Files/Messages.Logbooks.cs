@@ -18,7 +18,7 @@ internal static partial class Messages
     }
 
     public static Problem UnknownFact(Place place, string key, string group, IEnumerable<string> known) => new(
-        "FP1020", Severity.Warning, place, $"there is no fact {Quoted(key)} for {group}{Meant(key, known)}", "what stands there is not used, which may not be what you meant", "correct the name, or leave it: it is kept as it is");
+        "FP1209", Severity.Warning, place, $"there is no fact {Quoted(key)} for {group}{Meant(key, known)}", "what stands there is not used, which may not be what you meant", "correct the name, or leave it: it is kept as it is");
 
     public static Problem NotAnAnswer(Place place, string answer, string question, IEnumerable<string> allowed) => new(
         "FP1204", Severity.Error, place, $"'{answer}' is not an answer to '{question}'", "only the answers of the pack have a known meaning", $"write one of: {string.Join(", ", allowed)}, or: not looked, not sure, not today");
