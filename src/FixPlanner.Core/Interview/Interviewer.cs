@@ -66,7 +66,8 @@ public sealed class Interviewer
         Question question = book.Build(key, section, s);
         List<QuestionKey> all = [.. agenda.Of(section, s)];
         int at = all.IndexOf(key);
-        return at < 0 ? question : question with { Heading = $"{question.Heading}, question {at + 1} of {all.Count}" };
+        return section == Section.Gates ? question with { Heading = $"{question.Heading}: a gate hangs on this" }
+            : at < 0 ? question : question with { Heading = $"{question.Heading}, question {at + 1} of {all.Count}" };
     }
 
     /// <summary>What can be decided or written down about a kind of subject.</summary>

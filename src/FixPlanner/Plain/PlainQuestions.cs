@@ -158,6 +158,12 @@ internal sealed class PlainQuestions(PlainBench bench)
             return null;
         }
 
+        // The number may have been meant as a figure: what it was taken for is said, and u takes it back.
+        if (question.NumberOnlyChooses && answer is GivenChoice chosen)
+        {
+            Say($"taken as: {Prose.Plain(question.Choices.First(c => c.Id == chosen.Id).Text)}");
+        }
+
         if (ProofFiles.Said(answer) is { Length: > 0 } verdict)
         {
             Say(verdict.TrimEnd());

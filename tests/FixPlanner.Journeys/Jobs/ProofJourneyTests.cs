@@ -1,6 +1,7 @@
 using FixPlanner.Core.Interview;
 using FixPlanner.Core.Logbooks;
 using FixPlanner.Core.Planning;
+using FixPlanner.Core.Quantities;
 using FixPlanner.Files.Logbooks;
 using FixPlanner.Journeys.Screens;
 using FixPlanner.Plain;
@@ -130,6 +131,9 @@ public sealed class ProofJourneyTests
         (string plain, _) = Car(files, "plain");
         string said = Plain(plain, ["2", ZoneNumber("bonnet"), "3 x 2 at 80 km/h, bonnet.mp4 at 1:10", "rr", "ls", "sw", "", "q"]);
         Assert.Contains("Lies down again", said, StringComparison.Ordinal);
+
+        // Among more than nine zones, as among figures, a number is said back.
+        Assert.Contains($"taken as: {Prose.Plain(JobFiles.Pack.Zone("bonnet")!.Title)}", said, StringComparison.Ordinal);
         Assert.Equal(File.ReadAllText(wizard), File.ReadAllText(plain));
     }
 
