@@ -14,7 +14,10 @@ public sealed class RulesCommandTests : IDisposable
         (int code, string[] lines) = Check();
 
         Assert.Equal(0, code);
-        Assert.StartsWith("24 zones, 153 observations, 74 causes, 112 fixes, 27 gates, 74 sources: 0 errors, 0 warnings", lines[^1], StringComparison.Ordinal);
+        Assert.Matches($"^24 zones, [0-9]+ observations, {Files("mechanisms")} causes, {Files("fixes")} fixes, 27 gates, [0-9]+ sources: 0 errors, 0 warnings", lines[^1]);
+
+        // One rule, one file: who adds one need not count here.
+        static int Files(string kind) => Directory.GetDirectories(Path.Combine(AppContext.BaseDirectory, "rules", "zones")).Sum(zone => Directory.Exists(Path.Combine(zone, kind)) ? Directory.GetFiles(Path.Combine(zone, kind), "*.yaml").Length : 0);
     }
 
     [Fact]
