@@ -89,8 +89,7 @@ internal sealed class KeyCheck(string path, JsonObject schema, Func<JsonNode, bo
     private (IReadOnlyList<string>? Keys, bool IsRefused) LoadersKeys(JsonNode root, JsonObject group)
     {
         Problem[] said = With(group, Unknown, () => loaderSays(root).Where(problem => problem.What.Contains(Unknown, StringComparison.Ordinal)).ToArray());
-        // Facts are checked one by one against the pack (Facts_OfThePack_StandInTheirPlace); their message lists no keys.
-        Problem? listed = said.FirstOrDefault(problem => problem.Code == "FP1020" && !problem.What.StartsWith("there is no fact", StringComparison.Ordinal));
+        Problem? listed = said.FirstOrDefault(problem => problem.Code == "FP1020");
         return (listed?.Mend.Replace("use one of: ", "").Replace("; or remove it", "").Split(", "), said.Length > 0);
     }
 

@@ -28,8 +28,8 @@ internal static class CoolingFigures
             yield break;
         }
 
-        string what = standing.AirCooled ? "fins" : "coolant";
-        yield return Run(car, standing)?.Of("margin_k", "cooling_margin_standing_k", $"Standing with the engine idling on a hot day (35 degC) the {what} settle {{0}} under the limit; below zero it overheats.");
+        string what = standing.AirCooled ? "fins settle" : "coolant settles";
+        yield return Run(car, standing)?.Of("margin_k", "cooling_margin_standing_k", $"Standing with the engine idling on a hot day (35 degC) the {what} {{0}} under the limit; below zero it overheats.");
         yield return Run(car, climbing)?.Of("margin_k", "cooling_margin_climbing_k", $"On a long climb of about 10 % at {ClimbKmh:0} km/h: {{0}}.");
         yield return Run(car, fast)?.Of("margin_k", "cooling_margin_top_speed_k", $"At {fast.Kmh:0} km/h with all the power that is planned: {{0}}. The model's own error is 12 to 20 K (water) or 40 to 60 K (air): only a gauge that works settles it.");
     }
