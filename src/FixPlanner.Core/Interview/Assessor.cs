@@ -38,11 +38,12 @@ public sealed class Assessor
     /// <param name="under">What follows from the logbook under which it is tried.</param>
     /// <param name="ticked">Ids of the fixes ticked.</param>
     /// <param name="proposed">Ids of the set to compare with.</param>
+    /// <param name="withModels">False leaves out what takes longer than a key may.</param>
     /// <returns>What it brings beside the other, and what stands against it.</returns>
-    public WhatIf Try(Assessment under, IReadOnlyCollection<string> ticked, IReadOnlyCollection<string> proposed)
+    public WhatIf Try(Assessment under, IReadOnlyCollection<string> ticked, IReadOnlyCollection<string> proposed, bool withModels = true)
     {
         ArgumentNullException.ThrowIfNull(under);
-        return planner.Try(under.Situation, under.Beliefs, ticked, proposed);
+        return planner.Try(under.Situation, under.Beliefs, ticked, proposed, withModels);
     }
 
     /// <summary>Works out everything in steps: first what each question is worth, then the draws. The last step is the whole.</summary>

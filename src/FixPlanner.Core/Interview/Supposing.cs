@@ -31,8 +31,9 @@ public sealed class Supposing(Assessor assessor, DateOnly today)
     /// <summary>Works out a supposition.</summary>
     /// <param name="standing">What follows from the logbook as it stands.</param>
     /// <param name="supposition">What is supposed.</param>
+    /// <param name="withModels">False leaves out what takes longer than a key may: then the pack's sums stand.</param>
     /// <returns>What follows from it.</returns>
-    public Supposed Of(Assessment standing, Supposition supposition)
+    public Supposed Of(Assessment standing, Supposition supposition, bool withModels = true)
     {
         ArgumentNullException.ThrowIfNull(standing);
         ArgumentNullException.ThrowIfNull(supposition);
@@ -47,7 +48,7 @@ public sealed class Supposing(Assessor assessor, DateOnly today)
             _ = wanted ? ticked.Add(fix) : ticked.Remove(fix);
         }
 
-        return new(supposition, standing, under, assessor.Try(under, ticked, proposed), [.. Offered(under, supposition, ticked, [.. proposed])]);
+        return new(supposition, standing, under, assessor.Try(under, ticked, proposed, withModels), [.. Offered(under, supposition, ticked, [.. proposed])]);
     }
 
     /// <summary>Takes a typed top speed.</summary>

@@ -147,14 +147,15 @@ public sealed class Planner
     /// <param name="beliefs">What is believed.</param>
     /// <param name="ticked">Ids of the fixes ticked; unknown ids are ignored.</param>
     /// <param name="proposed">Ids of the set to compare with; null for the best set of this situation.</param>
+    /// <param name="withModels">False leaves out what takes longer than a key may: then the pack's sums stand.</param>
     /// <returns>What it brings, and what stands against it.</returns>
-    public WhatIf Try(Situation s, Beliefs beliefs, IReadOnlyCollection<string> ticked, IReadOnlyCollection<string>? proposed = null)
+    public WhatIf Try(Situation s, Beliefs beliefs, IReadOnlyCollection<string> ticked, IReadOnlyCollection<string>? proposed = null, bool withModels = true)
     {
         ArgumentNullException.ThrowIfNull(ticked);
         ArgumentNullException.ThrowIfNull(beliefs);
         Choice choice = new(model, s, beliefs, CancellationToken.None, work: Choice.QuickWork);
         int[] Numbers(IEnumerable<string> ids) => [.. ids.Select(model.Number).Where(n => n >= 0).Distinct()];
-        return WhatIf.Of(model, choice, beliefs, Numbers(ticked), proposed is null ? choice.Chosen : Numbers(proposed));
+        return WhatIf.Of(model, choice, beliefs, Numbers(ticked), proposed is null ? choice.Chosen : Numbers(proposed), withModels);
     }
 
     private Plan WithMore(Plan plan, Choice choice, Beliefs beliefs, PlanDrawing drawing, CancellationToken stop)

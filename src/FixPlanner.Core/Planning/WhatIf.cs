@@ -48,10 +48,13 @@ public sealed record WhatIf(
     IReadOnlyList<string> Against,
     IReadOnlyList<GateStatus> Gates)
 {
+    /// <summary>True when the models of the car have computed both sets; until then the pack's sums stand.</summary>
+    public bool WithModels { get; init; }
+
     /// <summary>Draws behind the ranges here: the first of those behind the plan's, so that no key waits.</summary>
     public const int Draws = 250;
 
-    internal static WhatIf Of(PlanModel model, Choice choice, Beliefs beliefs, IReadOnlyList<int> ticked, IReadOnlyList<int> proposed)
+    internal static WhatIf Of(PlanModel model, Choice choice, Beliefs beliefs, IReadOnlyList<int> ticked, IReadOnlyList<int> proposed, bool withModels)
     {
         bool[] mine = model.Flags(ticked.Where(i => !choice.Fitted[i]));
         bool[] theirs = model.Flags(proposed.Where(i => !choice.Fitted[i]));
@@ -64,9 +67,12 @@ public sealed record WhatIf(
             choice.Answer.Points,
             [.. model.Fixes.Where((_, i) => mine[i] && !theirs[i])],
             [.. model.Fixes.Where((_, i) => theirs[i] && !mine[i])],
-            Compared(model, choice, beliefs, mine, theirs),
+            Compared(model, choice, beliefs, mine, theirs, withModels ? model.Physics : null),
             [.. Standing.Against(model, choice, mine)],
-            GateCheck.All(choice.Situation, PlannedUse.Of(choice.Situation, planned)));
+            GateCheck.All(choice.Situation, PlannedUse.Of(choice.Situation, planned)))
+        {
+            WithModels = withModels,
+        };
     }
 
     private static SetSums Sums(PlanModel model, Choice choice, bool[] set)
@@ -75,17 +81,17 @@ public sealed record WhatIf(
         return new(p.Points(set), choice.SafetyEur + (p.CentsOf(set) / 100.0), choice.SafetyNumbers.Sum(i => model.Hours[i].Likely) + (p.MinutesOf(set) / 60.0));
     }
 
-    // A key waits: the models compute both sets in the same first draws as everything else here.
-    private static WhatIfChange[] Compared(PlanModel model, Choice choice, Beliefs beliefs, bool[] mine, bool[] theirs)
+    // Somebody waits: the models compute both sets in the same first draws as everything else here.
+    private static WhatIfChange[] Compared(PlanModel model, Choice choice, Beliefs beliefs, bool[] mine, bool[] theirs, ISetPhysics? physics)
     {
         bool[][] worlds = model.InOrder(beliefs.DrawWorlds(Draws, MonteCarlo.Seed));
         bool[] onTheCar = [.. model.Fixes.Select(f => choice.Situation.OnTheCar.Contains(f.Id))];
         int[][] sets = [.. new[] { theirs, mine }.Select(set => choice.SafetyNumbers.Concat(Enumerable.Range(0, set.Length).Where(i => set[i])).ToArray())];
         EffectDraws draws = new(model.Effects.Layout, model.Draws, worlds, onTheCar, choice.DragAreas);
-        int[][] beside = [.. sets.Select(set => set.Where(i => model.Physics is null || !CoolingOfSet.Computes(choice.Inputs, model.Fixes[i])).ToArray())];
+        int[][] beside = [.. sets.Select(set => set.Where(i => physics is null || !CoolingOfSet.Computes(choice.Inputs, model.Fixes[i])).ToArray())];
         IReadOnlyList<EffectSpread>[] drawn = [.. draws.Of([.. sets, .. beside])];
         Dictionary<string, PlannedEffect>[] effects = [.. sets.Select((set, k) =>
-            PlanSums.OfSet(choice, drawn[k], [.. set.Select(i => model.Fixes[i])], model.Physics?.AtOnce, PlanSums.Cooling(drawn[sets.Length + k])).ToDictionary(e => e.Key))];
+            PlanSums.OfSet(choice, drawn[k], [.. set.Select(i => model.Fixes[i])], physics?.AtOnce, PlanSums.Cooling(drawn[sets.Length + k])).ToDictionary(e => e.Key))];
         Spread dragArea = choice.Car.DragAreaSquareMetres;
         List<WhatIfChange> changes = [];
         foreach (PlannedEffect e in effects[0].Values.Concat(effects[1].Values).DistinctBy(e => e.Key))

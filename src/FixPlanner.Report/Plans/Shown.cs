@@ -12,7 +12,10 @@ internal static class Shown
         return text is "-0" or "" ? "0" : text;
     }
 
-    public static string Range(Spread s, string unit) => $"{In(s.Likely, unit)} ({In(s.Low, unit)} to {In(s.High, unit)}){(unit.Length > 0 ? " " + unit : "")}";
+    public static string Range(Spread s, string unit) => RangeIn(s, unit) + (unit.Length > 0 ? " " + unit : "");
+
+    /// <summary>The range where the unit stands elsewhere, as in the first cell of a row.</summary>
+    public static string RangeIn(Spread s, string unit) => $"{In(s.Likely, unit)} ({In(s.Low, unit)} to {In(s.High, unit)})";
 
     /// <summary>True when the range rounds to nothing in its unit.</summary>
     public static bool IsNothing(Spread s, string unit) => In(s.Low, unit) == "0" && In(s.High, unit) == "0";

@@ -8,6 +8,9 @@ namespace FixPlanner.Report.Plans;
 /// <summary>A supposition beside the proposed plan: figure by figure, and the difference in words.</summary>
 public static class WhatIfPart
 {
+    /// <summary>Said until the models have computed both sets.</summary>
+    public const string BeingComputed = "Glass, fresh air and cooling are still being computed for both sets; until then the sums of the rules stand.";
+
     /// <summary>The figures.</summary>
     /// <param name="supposed">What follows from the supposition.</param>
     /// <returns>A table.</returns>
@@ -21,7 +24,7 @@ public static class WhatIfPart
                 ["points for your aims", "", Shown.Number(set.Proposed.Points), Shown.Number(set.Ticked.Points)],
                 ["likely cost, EUR", "", $"{set.Proposed.CostEur:0}", $"{set.Ticked.CostEur:0}"],
                 ["own work, h", "", $"{set.Proposed.Hours:0.#}", $"{set.Ticked.Hours:0.#}"],
-                .. set.Changes.Select(c => (IReadOnlyList<string>)[Name(c), c.Now is { } now ? Shown.Range(now, "") : "", Shown.Range(c.Proposed, ""), Shown.Range(c.Ticked, "")]),
+                .. set.Changes.Select(c => (IReadOnlyList<string>)[Name(c), c.Now is { } now ? Shown.RangeIn(now, c.Unit) : "", Shown.RangeIn(c.Proposed, c.Unit), Shown.RangeIn(c.Ticked, c.Unit)]),
             ]);
     }
 
@@ -31,6 +34,7 @@ public static class WhatIfPart
     public static IReadOnlyList<Block> Of(Supposed supposed) =>
     [
         Figures(supposed),
+        .. supposed.Set.WithModels ? Array.Empty<Block>() : [new Paragraph(BeingComputed)],
         new Paragraph($"Changes are as believed now, with 5 and 95 % points of {WhatIf.Draws} draws."),
         new Bullets(SupposedWords.Of(supposed)),
     ];

@@ -28,10 +28,9 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
     /// <summary>The draws begin when the keys have rested for so long: they would take from the next answer what nobody has time to read.</summary>
     private static readonly TimeSpan DrawsAfter = TimeSpan.FromMilliseconds(250);
 
-    private readonly Lock access = new();
+    private readonly NewestOnly plans = new();
+    private readonly NewestOnly others = new();
     private TaskCompletionSource questionsAwaited = new();
-    private (Assessment Quick, Task Awaited, CancellationToken Stop)? waiting;
-    private bool working;
     private Action<Message>? tell;
     private Action giveUp = () => { };
     private Assessment? known;
@@ -80,6 +79,32 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
     /// <summary>Gives up what is still being worked out.</summary>
     public void Stop() => giveUp();
 
+    /// <summary>Works something else out beside the keys and tells it; only the newest of what was asked for.</summary>
+    /// <returns>False when there is no loop to tell it to.</returns>
+    public bool Beside(Func<Message> work)
+    {
+        if (tell is not { } loop)
+        {
+            return false;
+        }
+
+        others.Do(() => loop(Told(work)));
+        return true;
+    }
+
+    // A fault on a thread of its own would end the program without giving the terminal back: the loop throws it.
+    private static Message Told(Func<Message> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (Exception fault)
+        {
+            return new ForesightFailed(ExceptionDispatchInfo.Capture(fault));
+        }
+    }
+
     private void Begin(Assessment quick)
     {
         Stop();
@@ -87,39 +112,8 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
         {
             CancellationTokenSource stop = new();
             giveUp = stop.Cancel;
-            lock (access)
-            {
-                waiting = (quick, questionsAwaited.Task, stop.Token);
-                if (working)
-                {
-                    return;
-                }
-
-                working = true;
-            }
-
-            _ = Task.Run(() => WorkOff(loop), CancellationToken.None);
-        }
-    }
-
-    // What is given up may take a moment to notice it: one thing at a time, the newest next, so that the keys keep a core of their own.
-    private void WorkOff(Action<Message> loop)
-    {
-        while (true)
-        {
-            (Assessment Quick, Task Awaited, CancellationToken Stop) next;
-            lock (access)
-            {
-                if (waiting is not { } wanted)
-                {
-                    working = false;
-                    return;
-                }
-
-                (next, waiting) = (wanted, null);
-            }
-
-            Work(next.Quick, loop, next.Awaited, next.Stop);
+            Task awaited = questionsAwaited.Task;
+            plans.Do(() => Work(quick, loop, awaited, stop.Token));
         }
     }
 

@@ -4,6 +4,7 @@ using FixPlanner.Core.Planning;
 using FixPlanner.Files.Logbooks;
 using FixPlanner.Journeys.Screens;
 using FixPlanner.Plain;
+using FixPlanner.Report.Plans;
 using FixPlanner.Wizard;
 using FixPlanner.Wizard.Screens;
 using FixPlanner.Wizard.Shell;
@@ -59,6 +60,18 @@ public sealed class WhatIfTests
         Assert.Equal(File.ReadAllText(wizard), File.ReadAllText(plain));
         Assert.Contains("Not taken", said.ToString(), StringComparison.Ordinal);
         Assert.Contains("Goes out: ", said.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_the_models_say_of_both_sets_follows_the_key_that_asked_for_it()
+    {
+        using JobFiles files = new();
+        using OpenLogbook book = OpenLogbook.Open(files.Copy("lindle"), JobFiles.Pack, out _)!;
+        using Screen screen = new Screen(new WizardProgram(book, JobFiles.Pack, JobFiles.Today), 120, 60).WithLoop();
+        screen.Press(Key.F9, new Key('i'), Key.Home, Key.Enter);
+        screen.WaitFor(() => screen.Text.Contains("air changes of the", StringComparison.Ordinal));
+        Assert.DoesNotContain(WhatIfPart.BeingComputed[..30], screen.Text, StringComparison.Ordinal);
+        screen.Press(Key.Esc, Key.Q.WithCtrl);
     }
 
     [Fact]

@@ -6,6 +6,9 @@ using Terminal.Gui.Input;
 
 namespace FixPlanner.Wizard.Side;
 
+/// <summary>The models have computed a supposition.</summary>
+internal sealed record SupposedByModels(Supposed Supposed) : Message;
+
 /// <summary>What if: the owner changes limits, weights, planned top speed and fixes; everything answers at once, and nothing is kept until asked.</summary>
 internal sealed class WhatIfScreen : ISideScreen
 {
@@ -30,6 +33,9 @@ internal sealed class WhatIfScreen : ISideScreen
     {
         switch (message)
         {
+            case SupposedByModels computed:
+                shown = shown is not null && ReferenceEquals(shown.Supposition, computed.Supposed.Supposition) && SamePlan(shown.Standing, computed.Supposed.Standing) ? computed.Supposed : shown;
+                return true;
             case Chosen { List: WhatIfView.Id } chosen:
                 supposition = Changed(Now(bench), chosen, bench);
                 bench.Notice = SupposedWords.Of(Now(bench))[0];
@@ -49,16 +55,23 @@ internal sealed class WhatIfScreen : ISideScreen
         }
     }
 
+    // Points, money and the pack's sums stand within a frame; what the models say of both sets follows.
     private Supposed Now(Workbench bench)
     {
         Assessment standing = bench.Known();
-        if (shown is null || !ReferenceEquals(shown.Standing, standing) || !ReferenceEquals(shown.Supposition, supposition))
+        if (shown is null || !SamePlan(shown.Standing, standing) || !ReferenceEquals(shown.Supposition, supposition))
         {
-            shown = bench.Supposing.Of(standing, supposition);
+            Supposition supposed = supposition;
+            bool follows = bench.Foresight.Beside(() => new SupposedByModels(bench.Supposing.Of(standing, supposed)));
+            shown = bench.Supposing.Of(standing, supposed, withModels: !follows);
         }
 
         return shown;
     }
+
+    // More draws of the same plan change nothing here.
+    private static bool SamePlan(Assessment one, Assessment other) =>
+        ReferenceEquals(one.Situation.Logbook, other.Situation.Logbook) && one.Plan.Items.Select(i => i.Fix.Id).SequenceEqual(other.Plan.Items.Select(i => i.Fix.Id));
 
     private void Keep(Workbench bench)
     {
