@@ -26,7 +26,7 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
     private static readonly TimeSpan QuestionsAfter = TimeSpan.FromMilliseconds(40);
 
     /// <summary>The draws begin when the keys have rested for so long: they would take from the next answer what nobody has time to read.</summary>
-    private static readonly TimeSpan DrawsAfter = TimeSpan.FromMilliseconds(250);
+    private static readonly TimeSpan DrawsAfter = TimeSpan.FromMilliseconds(60);
 
     private readonly NewestOnly plans = new();
     private readonly NewestOnly others = new();
