@@ -108,12 +108,7 @@ public sealed class ProofJourneyTests
         (string wizard, _) = Car(files, "wizard");
         using (OpenLogbook book = OpenLogbook.Open(wizard, JobFiles.Pack, out _)!)
         {
-            WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
-            program.Begin();
-            ToProof(program);
-            program.Update(new Opened("proof", "ProofOf"));
-            program.Update(new Answered("", "tufts", false));
-            program.Update(new Answered("", "bonnet", false));
+            WizardProgram program = AtTufts(book, "bonnet");
             Frame frame = program.Update(new Entered("", "3 x 2 at 80 km/h, bonnet.mp4 at 1:10"));
             GridModel grid = Assert.IsType<GridModel>(frame.Screen);
             Assert.Equal(["..", "..", ".."], grid.Rows);
@@ -144,12 +139,7 @@ public sealed class ProofJourneyTests
         (string wizard, _) = Car(files, "wizard");
         using (OpenLogbook book = OpenLogbook.Open(wizard, JobFiles.Pack, out _)!)
         {
-            WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
-            program.Begin();
-            ToProof(program);
-            program.Update(new Opened("proof", "ProofOf"));
-            program.Update(new Answered("", "tufts", false));
-            program.Update(new Answered("", "roof-tail", false));
+            WizardProgram program = AtTufts(book, "roof-tail");
             program.Update(new Entered("", "1 x 3 at 80 km/h, roof.mp4 at 1:10"));
             using Screen screen = new(program);
             screen.Type("f10 20 0 70").Press(Key.Enter);
@@ -224,6 +214,17 @@ public sealed class ProofJourneyTests
 
     // A fix of the pack that is said to quieten the car.
     private static string Noisy => JobFiles.Pack.Fixes.First(f => f.Effects.Any(e => e.On == Core.Knowledge.EffectOn.Noise && e.Range.Mean < -0.5) && f.Effects.Any(e => e.On == Core.Knowledge.EffectOn.Drag)).Id;
+
+    private static WizardProgram AtTufts(OpenLogbook book, string zone)
+    {
+        WizardProgram program = new(book, JobFiles.Pack, JobFiles.Today);
+        program.Begin();
+        ToProof(program);
+        program.Update(new Opened("proof", "ProofOf"));
+        program.Update(new Answered("", "tufts", false));
+        program.Update(new Answered("", zone, false));
+        return program;
+    }
 
     private static Frame ToProof(WizardProgram program)
     {
