@@ -15,21 +15,27 @@ internal static class Shown
     public static string Range(Spread s, string unit) => RangeIn(s, unit) + (unit.Length > 0 ? " " + unit : "");
 
     /// <summary>The range where the unit stands elsewhere, as in the first cell of a row.</summary>
-    public static string RangeIn(Spread s, string unit) => $"{In(s.Likely, unit)} ({In(s.Low, unit)} to {In(s.High, unit)})";
+    public static string RangeIn(Spread s, string unit)
+    {
+        string format = Format(s, unit);
+        return $"{In(s.Likely, format)} ({In(s.Low, format)} to {In(s.High, format)})";
+    }
 
     /// <summary>True when the range rounds to nothing in its unit.</summary>
-    public static bool IsNothing(Spread s, string unit) => In(s.Low, unit) == "0" && In(s.High, unit) == "0";
+    public static bool IsNothing(Spread s, string unit) => Format(s, unit) is var format && In(s.Low, format) == "0" && In(s.High, format) == "0";
 
-    // No finer than anybody could tell: a thousandth of a square metre, a tenth of a decibel or of a step.
-    private static string In(double value, string unit)
+    // No finer than anybody could tell: a thousandth of a square metre, a tenth of a decibel or of a step; elsewhere as fine as the largest of the three is worth.
+    private static string Format(Spread s, string unit) => unit switch
     {
-        string text = unit switch
-        {
-            "m2" or "" => $"{value:0.000}",
-            "dB(A)" or "steps" or "h" or "N" => $"{value:0.0}",
-            "%" or "EUR" => $"{value:0}",
-            _ => Number(value),
-        };
+        "m2" or "" => "0.000",
+        "dB(A)" or "steps" or "h" or "N" => "0.0",
+        "%" or "EUR" => "0",
+        _ => Math.Max(Math.Abs(s.Low), Math.Abs(s.High)) switch { >= 99.5 => "0", >= 9.95 => "0.0", >= 0.095 => "0.00", >= 0.0095 => "0.000", _ => "0.0000" },
+    };
+
+    private static string In(double value, string format)
+    {
+        string text = value.ToString(format);
         return text.All(c => c is '0' or '.' or '-') ? "0" : text;
     }
 
