@@ -35,6 +35,9 @@ public sealed record Question(QuestionKey Key, string Heading, string Ask, strin
     /// <summary>By when it can be looked at; null where that does not matter.</summary>
     public LookWhen? When { get; init; }
 
+    /// <summary>Why the car may not be driven for this look, and what may be answered all the same; null when nothing forbids it. Said before all else.</summary>
+    public string? Standstill { get; init; }
+
     /// <summary>What must be kept in mind while looking: private ground, who looks, speeds, state of the car.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 

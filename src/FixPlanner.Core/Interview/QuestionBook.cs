@@ -86,7 +86,8 @@ internal sealed class QuestionBook(KnowledgePack pack)
             Trap = o.Trap,
             Zone = zone,
             When = o.When,
-            Cautions = [.. Standstill(o, s), .. Cautions(o)],
+            Standstill = Standstill(o, s),
+            Cautions = Cautions(o),
             Current = answer is null ? last?.Not is { } not ? Words.Of(not) : null : answer + doubt,
             CurrentChoice = last?.Answer,
             CurrentNot = last?.Not,
@@ -94,10 +95,16 @@ internal sealed class QuestionBook(KnowledgePack pack)
     }
 
     // While a stop is in force nobody is sent on a drive; what is known from drives before it may still be told.
-    private static IEnumerable<string> Standstill(Observation o, Situation s) =>
-        o.When is LookWhen.Parked or LookWhen.Workshop ? []
-            : GateCheck.All(s, PlannedUse.Of(s)).Where(g => g.Gate.Level == GateLevel.Stop && g.State == GateState.InForce)
-                .Select(g => $"STOP is in force ({g.Gate.Title}): the car stays where it is until that is settled. Answer only from drives before it.");
+    private static string? Standstill(Observation o, Situation s)
+    {
+        if (o.When is LookWhen.Parked or LookWhen.Workshop)
+        {
+            return null;
+        }
+
+        string[] stops = [.. GateCheck.All(s, PlannedUse.Of(s)).Where(g => g.Gate.Level == GateLevel.Stop && g.State == GateState.InForce).Select(g => g.Gate.Title)];
+        return stops.Length == 0 ? null : $"The car stays where it is until this is settled: {string.Join("; ", stops)}. Answer only from drives before it.";
+    }
 
     private static List<string> Cautions(Observation o)
     {

@@ -72,6 +72,11 @@ internal sealed class PlainQuestions(PlainBench bench)
         Say("");
         Say(q.Heading);
         Say(Prose.Plain(q.Ask));
+        if (q.Standstill is { } standstill)
+        {
+            Say($"  STOP: {Prose.Plain(standstill)}");
+        }
+
         foreach (string caution in q.Cautions)
         {
             Say($"  {Prose.Plain(caution)}");

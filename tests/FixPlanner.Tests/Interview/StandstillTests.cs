@@ -21,7 +21,7 @@ public sealed class StandstillTests
         foreach (Observation look in ShippedPack.Pack.Observations.Where(o => o.When is LookWhen.Drive or LookWhen.Film or LookWhen.Parked))
         {
             InterviewState at = interviewer.Start(logbook) with { Place = new(Section.WalkRound, new(QuestionKind.Observation, look.Id)) };
-            bool said = interviewer.Current(at)!.Cautions.Any(c => c.Contains("the car stays where it is until", StringComparison.Ordinal));
+            bool said = interviewer.Current(at)!.Standstill?.StartsWith("The car stays where it is until", StringComparison.Ordinal) == true;
             Assert.Equal(stays && look.When != LookWhen.Parked, said);
         }
     }

@@ -40,6 +40,7 @@ internal static class QuestionView
             Id = id,
             Title = Lines.Of(q.Heading),
             Question = Lines.Of(q.Ask),
+            First = q.Standstill is { } standstill ? Lines.Named("STOP", standstill) : null,
             Why = Lines.Of(q.Why),
             How = Lines.Of(q.How),
             Notes = [.. Notes(q)],

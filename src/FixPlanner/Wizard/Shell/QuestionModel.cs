@@ -5,6 +5,9 @@ internal sealed record QuestionModel : ScreenModel
 {
     public required TextLine Question { get; init; }
 
+    /// <summary>What must be read before anything is done; null for nothing.</summary>
+    public TextLine? First { get; init; }
+
     /// <summary>Why it is asked.</summary>
     public required TextLine Why { get; init; }
 

@@ -127,6 +127,7 @@ internal sealed class QuestionScreen : IScreen
         List<TextLine> text =
         [
             model!.Question.With(Emphasis.Bold),
+            .. model.First is { } first ? [first] : Rows.None,
             .. Labelled("Why", model.Why),
             .. Labelled("How", model.How),
             .. model.Notes,
