@@ -88,20 +88,20 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
             return false;
         }
 
-        others.Do(() => loop(Told(work)));
+        others.Do(() => Guarded(loop, () => loop(work())));
         return true;
     }
 
     // A fault on a thread of its own would end the program without giving the terminal back: the loop throws it.
-    private static Message Told(Func<Message> work)
+    private static void Guarded(Action<Message> loop, Action work)
     {
         try
         {
-            return work();
+            work();
         }
         catch (Exception fault)
         {
-            return new ForesightFailed(ExceptionDispatchInfo.Capture(fault));
+            loop(new ForesightFailed(ExceptionDispatchInfo.Capture(fault)));
         }
     }
 
@@ -113,35 +113,27 @@ internal sealed class Foresight(Assessor assessor, DateOnly today)
             CancellationTokenSource stop = new();
             giveUp = stop.Cancel;
             Task awaited = questionsAwaited.Task;
-            plans.Do(() => Work(quick, loop, awaited, stop.Token));
+            plans.Do(() => Guarded(loop, () => Work(quick, loop, awaited, stop.Token)));
         }
     }
 
     private void Work(Assessment quick, Action<Message> loop, Task awaited, CancellationToken stop)
     {
-        try
+        Task.WhenAny(awaited, Task.Delay(QuestionsAfter, stop)).Wait(CancellationToken.None);
+        if (stop.IsCancellationRequested)
         {
-            Task.WhenAny(awaited, Task.Delay(QuestionsAfter, stop)).Wait(CancellationToken.None);
-            if (stop.IsCancellationRequested)
+            return;
+        }
+
+        using CancellationTokenSource hurry = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        hurry.CancelAfter(QuestionsWithin);
+        foreach (Assessment step in assessor.InSteps(quick, hurry.Token, stop))
+        {
+            loop(new Foreseen(step));
+            if (step.Plan is { DrawsFinished: 0, QuestionsProven: true } && stop.WaitHandle.WaitOne(DrawsAfter))
             {
                 return;
             }
-
-            using CancellationTokenSource hurry = CancellationTokenSource.CreateLinkedTokenSource(stop);
-            hurry.CancelAfter(QuestionsWithin);
-            foreach (Assessment step in assessor.InSteps(quick, hurry.Token, stop))
-            {
-                loop(new Foreseen(step));
-                if (step.Plan is { DrawsFinished: 0, QuestionsProven: true } && stop.WaitHandle.WaitOne(DrawsAfter))
-                {
-                    return;
-                }
-            }
-        }
-        catch (Exception fault)
-        {
-            // A fault on a thread of its own would end the program without giving the terminal back: the loop throws it.
-            loop(new ForesightFailed(ExceptionDispatchInfo.Capture(fault)));
         }
     }
 }
