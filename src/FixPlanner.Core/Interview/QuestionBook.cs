@@ -126,7 +126,7 @@ internal sealed class QuestionBook(KnowledgePack pack)
 
         if (o.Speed.Length > 0 && o.Speed != "0")
         {
-            cautions.Add($"Speed: {o.Speed} km/h, within the law.");
+            cautions.Add($"Speed: {o.Speed}, within the law.");
         }
 
         if (o.State is { } state)
