@@ -41,7 +41,10 @@ internal sealed class CarMargins
 
         // Glass that nobody looked at is the gate's to hold: then the fix stays in the plan with what to look at first.
         glassWasSeen = car.Glass.Glazing != Glazing.NotKnown && (car.Glass.Condition != RubberCondition.NotKnown || car.Glass.Push != PushTest.NotDone || car.Glass.RubberAgeYears is not null);
-        neverHot = situation.Answer("heat-when") == "never" || situation.Answer("rear-engine-heat") == "never";
+
+        // What the gauge showed with the power of today says nothing of an engine that is still to come.
+        bool morePower = car.PowerPlanned?.Range.Likely > car.PowerNow?.Range.Likely;
+        neverHot = !morePower && (situation.Answer("heat-when") == "never" || situation.Answer("rear-engine-heat") == "never");
     }
 
     /// <summary>The margins that a set breaks.</summary>

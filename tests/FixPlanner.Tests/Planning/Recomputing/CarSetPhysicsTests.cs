@@ -88,6 +88,17 @@ public sealed class CarSetPhysicsTests
     }
 
     [Fact]
+    public void Margins_BlankingACarThatNeverRanHot_BreaksTheCoolingMarginOnlyWhenMorePowerIsPlanned()
+    {
+        Assert.Equal("never", Lindle.Answer("heat-when"));
+        Assert.Contains(Physics.Margins(Lindle)(Set("blank-front-opening")), b => b.Margin == "cooling");
+
+        Dictionary<string, FactEntry> car = new(Lindle.Logbook.Car) { ["power_planned_kw"] = Lindle.Logbook.Car["power_now_kw"] };
+        Situation asItIs = Situation.Of(ShippedPack.Pack, Lindle.Logbook with { Car = car }, ShippedPack.Today);
+        Assert.DoesNotContain(Physics.Margins(asItIs)(Set("blank-front-opening")), b => b.Margin == "cooling");
+    }
+
+    [Fact]
     public void Margins_OpeningTheBayIntoTheScuttle_BreaksNothingThatItDoesNotTouch() =>
         Assert.DoesNotContain(Physics.Margins(Lindle)(Set("close-bulkhead-holes")), b => b.Margin is "fumes" or "cooling");
 
